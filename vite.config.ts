@@ -1,22 +1,33 @@
 import react from '@vitejs/plugin-react';
-import { defineConfig } from 'vite';
+import { createLogger, defineConfig } from 'vite';
+import { licences } from './scripts/licences.mjs';
 import { isolationHeaders } from './scripts/serve.mjs';
 
-export default defineConfig({
+const { page: licencesOfPage, worker: licencesOfWorkers } = licences();
+
+// The kernels' loaders import Node's own modules behind a question whether they run in Node: that those are left
+// out of the page is right, and no reason for six lines of warning at each start.
+const logger = createLogger('warn');
+const { warn } = logger;
+logger.warn = (message, options) => {
+  if (!/Module "node:\w+" has been externalized .*(replicad-opencascadejs|manifold-3d)/.test(message))
+    warn(message, options);
+};
+
+export default defineConfig(({ command }) => ({
   // Relative, so that dist/ works in any folder of any web server.
   base: './',
-  plugins: [react()],
+  plugins: [react(), licencesOfPage],
+  ...(command === 'build' && { customLogger: logger }),
   build: {
     target: 'es2023',
-    // Every package that ends up in the bundle, with its licence, beside the texts in public/licences.
-    license: { fileName: 'licences/bundled.md' },
-    // three and the app's own code come in one chunk of this order; the kernel is not among them.
+    // three and React come in one chunk of this order; the kernel is not among them.
     chunkSizeWarningLimit: 1500,
   },
-  // es: the multi-thread kernel starts its thread workers as modules.
-  worker: { format: 'es' },
+  // es: the multi-thread kernel starts its threads as module workers.
+  worker: { format: 'es', plugins: () => [licencesOfWorkers] },
   // Packages that find their .wasm beside themselves lose it when they are bundled for development.
   optimizeDeps: { exclude: ['replicad-opencascadejs', 'manifold-3d'] },
   server: { headers: isolationHeaders },
   preview: { headers: isolationHeaders },
-});
+}));

@@ -1,4 +1,5 @@
-// Builds the app into dist/ (static: any web server can carry it) and the command line into dist-cli/.
+// Builds the app into dist/ (static: any web server can carry it) and the command line into dist-cli/; with the
+// word 'app' or 'cli', that one alone.
 import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { copyFile, mkdir, readdir, readFile, rename, writeFile } from 'node:fs/promises';
@@ -84,8 +85,12 @@ export async function buildApp(folder = path.join(root, 'dist')) {
   return folder;
 }
 
-/** Builds the command line into dist-cli/pinbridge.js, which leaves its packages where npm put them. */
+/**
+ * Builds the command line, which finds its packages where npm put them.
+ * @returns {Promise<string>} the file to run
+ */
 export async function buildCli() {
+  const folder = path.join(root, 'dist-cli');
   await build({
     root,
     configFile: false,
@@ -93,15 +98,16 @@ export async function buildCli() {
     build: {
       ssr: 'src/cli/main.ts',
       target: 'node20',
-      outDir: 'dist-cli',
+      outDir: folder,
       copyPublicDir: false,
       rolldownOptions: { output: { entryFileNames: 'pinbridge.js' } },
     },
   });
+  return path.join(folder, 'pinbridge.js');
 }
 
 if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
-  console.log(`The app is in ${path.relative(process.cwd(), await buildApp()) || '.'}`);
-  await buildCli();
-  console.log('The command line is in dist-cli');
+  const [only] = process.argv.slice(2);
+  if (only !== 'cli') console.log(`The app is built: ${await buildApp()}`);
+  if (only !== 'app') console.log(`The command line is built: ${await buildCli()}`);
 }

@@ -1,8 +1,10 @@
-// npm start: builds the app, serves it and prints the address. --port N asks for one port and no other.
+// npm start, after building: serves dist/ and prints the address. --port N asks for one port and no other.
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
-import { buildApp } from './build.mjs';
 import { serve } from './serve.mjs';
 
+const folder = path.join(path.dirname(path.dirname(fileURLToPath(import.meta.url))), 'dist');
 const usualPort = 4173;
 /** How many ports after the usual one are tried before giving up. */
 const tries = 20;
@@ -15,11 +17,10 @@ if (asked !== undefined && !(Number.isInteger(asked) && asked >= 0 && asked <= 6
 }
 
 /**
- * @param {string} folder
  * @param {number} first
  * @param {number} last
  */
-async function serveOnFreePort(folder, first, last) {
+async function serveOnFreePort(first, last) {
   for (let port = first; ; port++) {
     try {
       return await serve(folder, port);
@@ -30,14 +31,10 @@ async function serveOnFreePort(folder, first, last) {
   }
 }
 
-console.log('Building …');
-const folder = await buildApp();
 try {
-  const { url } = await serveOnFreePort(folder, asked ?? usualPort, asked ?? usualPort + tries);
+  const { url } = await serveOnFreePort(asked ?? usualPort, asked ?? usualPort + tries);
   console.log(`Pinbridge is at ${url} (Ctrl+C stops it)`);
 } catch (error) {
-  console.error(
-    `The app is built, but could not be served: ${error instanceof Error ? error.message : error}`,
-  );
+  console.error(`The app could not be served: ${error instanceof Error ? error.message : error}`);
   process.exit(1);
 }

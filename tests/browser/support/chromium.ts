@@ -1,6 +1,5 @@
 import { existsSync } from 'node:fs';
-import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
+import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import type { LaunchOptions } from 'playwright-core';
 
@@ -45,7 +44,7 @@ export async function chromium(): Promise<LaunchOptions> {
 
 /** The folder with the unpacked browser, its libraries and its fonts: whole, or not there at all. */
 async function unpacked(): Promise<string> {
-  const version: string = createRequire(import.meta.url)('@sparticuz/chromium/package.json').version;
+  const { version } = JSON.parse(await readFile('node_modules/@sparticuz/chromium/package.json', 'utf8'));
   const folder = path.resolve('node_modules/.cache/chromium', version);
   if (existsSync(folder)) return folder;
 
