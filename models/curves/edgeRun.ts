@@ -1,0 +1,93 @@
+import { misfit, type Problem, roundForReading } from '../../src/design/problem.ts';
+import { arc, type Chain, line, type Point, type Segment } from './segment.ts';
+
+/** How half of a front or back edge goes, from the centre line (x = 0) to the tip (x = halfLength), mm. */
+export interface EdgeRun {
+  readonly form: 'straight' | 'sweep' | 'bow' | 'taper';
+  /** y on the centre line. */
+  readonly middle: number;
+  /** y at the wing. */
+  readonly wing: number;
+  readonly halfLength: number;
+  /** Half the run that keeps its full depth. */
+  readonly fullHalf: number;
+  /** Length in x of a double sweep. */
+  readonly sweep: number;
+  readonly knee: number;
+}
+
+/** Half an edge as tangent lines and arcs walking toward +x, or why it doesn't fit. */
+export function edgeRun(run: EdgeRun): Chain | Problem {
+  const { form, middle, wing, halfLength } = run;
+  const rise = wing - middle;
+  if (form === 'straight' || Math.abs(rise) < 1e-9) return [line([0, middle], [halfLength, middle])];
+  const turn = rise > 0 ? 1 : -1;
+  if (form === 'bow') {
+    const radius = (halfLength ** 2 + rise ** 2) / (2 * Math.abs(rise));
+    return [arc([0, middle], [halfLength, wing], [0, middle + turn * radius], turn)];
+  }
+  return form === 'sweep' ? doubleSweep(run, rise, turn) : taper(run, rise, turn);
+}
+
+/** Two equal arcs, each tangent to the other and to the straight it leaves: R = (Δx² + Δy²) / (4 Δy). */
+function doubleSweep(run: EdgeRun, rise: number, turn: 1 | -1): Chain | Problem {
+  const { middle, wing, halfLength, fullHalf, sweep } = run;
+  const [x0, x1] = [fullHalf, fullHalf + sweep];
+  if (x1 > halfLength - 0.5) {
+    return misfit(
+      'footprint.sweepLength',
+      sweep,
+      `at most ${roundForReading(halfLength - 0.5 - fullHalf)} mm here`,
+      'Shorten the sweep or the full-depth run, or lengthen the bridge.',
+    );
+  }
+  if (Math.abs(rise) > 0.9 * sweep) {
+    return misfit(
+      'footprint.sweepLength',
+      sweep,
+      `at least ${roundForReading(Math.abs(rise) / 0.9)} mm for a belly of ${roundForReading(Math.abs(rise))} mm`,
+      'Lengthen the sweep or take less belly.',
+    );
+  }
+  const radius = (sweep ** 2 + rise ** 2) / (4 * Math.abs(rise));
+  const halfway: Point = [(x0 + x1) / 2, (middle + wing) / 2];
+  const out: Segment[] = x0 > 1e-9 ? [line([0, middle], [x0, middle])] : [];
+  out.push(
+    arc([x0, middle], halfway, [x0, middle + turn * radius], turn),
+    arc(halfway, [x1, wing], [x1, wing - turn * radius], turn === 1 ? -1 : 1),
+    line([x1, wing], [halfLength, wing]),
+  );
+  return out;
+}
+
+/** A straight from the full-depth run to the tip; its knee rounded: tangent length t = R·tan(φ/2). */
+function taper(run: EdgeRun, rise: number, turn: 1 | -1): Chain | Problem {
+  const { middle, wing, halfLength, fullHalf, knee } = run;
+  const dx = halfLength - fullHalf;
+  if (dx < Math.max(4, Math.abs(rise))) {
+    return misfit(
+      'footprint.fullDepthLength',
+      2 * fullHalf,
+      `at most ${roundForReading(2 * (halfLength - Math.max(4, Math.abs(rise))))} mm with this length and belly`,
+      'Shorten the full-depth run.',
+    );
+  }
+  const slope = Math.hypot(dx, rise);
+  const t = knee * Math.tan(Math.atan2(Math.abs(rise), dx) / 2);
+  const room = Math.min(fullHalf, slope - 1);
+  if (t > room - 1e-9) {
+    return misfit(
+      'footprint.knee',
+      knee,
+      `at most ${roundForReading((Math.max(0, room) * knee) / t)} mm with this full-depth run`,
+      'Take a smaller knee or a longer full-depth run.',
+    );
+  }
+  const start: Point = [fullHalf - t, middle];
+  const end: Point = [fullHalf + (t * dx) / slope, middle + (t * rise) / slope];
+  return [
+    ...(start[0] > 1e-9 ? [line([0, middle], start)] : []),
+    arc(start, end, [start[0], middle + turn * knee], turn),
+    line(end, [halfLength, wing]),
+  ];
+}

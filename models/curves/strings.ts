@@ -1,0 +1,40 @@
+import type { Design } from '../../src/design/design.ts';
+import { DesignError, misfit } from '../../src/design/problem.ts';
+import { handSign } from './slot.ts';
+
+/**
+ * x of each string's centre at the saddle, mm, treble first. Equal centres divide the spread; equal gaps leave the
+ * same air between neighbours' edges. Throws `DesignError` when the diameters don't suit.
+ */
+export function stringPlaces(design: Design): readonly number[] {
+  const { count, spread, spacing, diameters } = design.strings;
+  const hand = handSign(design);
+  if (spacing === 'centres') {
+    return Array.from({ length: count }, (_, i) => hand * (spread / 2 - (i * spread) / (count - 1)));
+  }
+  if (diameters.length !== count) {
+    throw new DesignError([
+      misfit(
+        'strings.diameters',
+        `${diameters.length} diameters`,
+        `one for each of ${count} strings`,
+        'Give as many diameters as strings, treble first, or use equal centres.',
+      ),
+    ]);
+  }
+  const halves = diameters.slice(1).map((d, i) => (d + (diameters[i] ?? d)) / 2);
+  const gap = (spread - halves.reduce((a, b) => a + b, 0)) / (count - 1);
+  if (gap < 0.5) {
+    throw new DesignError([
+      misfit(
+        'strings.spread',
+        spread,
+        'a spread that leaves at least 0.5 mm between strings',
+        'Widen the spread or use fewer strings.',
+      ),
+    ]);
+  }
+  const places = [spread / 2];
+  for (const half of halves) places.push((places[places.length - 1] ?? 0) - half - gap);
+  return places.map((x) => hand * x);
+}

@@ -1,0 +1,51 @@
+import type { Design } from './design.ts';
+
+type Choices = {
+  readonly [G in keyof Design]?: { readonly [K in keyof Design[G]]?: unknown };
+};
+
+/** Fields that say nothing under some choices: path → whether it applies. The form hides what doesn't apply. */
+const WHEN: Readonly<Record<string, (d: Choices) => boolean>> = {
+  'guitar.soundboardRadius': (d) => d.guitar?.soundboard !== 'flat',
+  'guitar.fretboardRadiusAtFret': (d) => d.guitar?.fretboard === 'conical',
+  'guitar.fretboardFret': (d) => d.guitar?.fretboard === 'conical',
+  'strings.diameters': (d) => d.strings?.spacing === 'gaps',
+  'footprint.depthWing': (d) => curved(d),
+  'footprint.backForm': (d) => d.footprint?.backEdge !== 'straight',
+  'footprint.frontForm': (d) => d.footprint?.frontEdge !== 'straight',
+  'footprint.frontBelly': (d) =>
+    d.footprint?.backEdge !== 'straight' && d.footprint?.frontEdge !== 'straight',
+  'footprint.fullDepthLength': (d) => runs(d, 'sweep') || runs(d, 'taper'),
+  'footprint.sweepLength': (d) => runs(d, 'sweep'),
+  'footprint.knee': (d) => runs(d, 'taper'),
+  'footprint.tipBow': (d) => d.footprint?.tip === 'bowed',
+  'footprint.cornerFront': (d) => d.footprint?.tip !== 'round',
+  'footprint.cornerBack': (d) => d.footprint?.tip !== 'round',
+  'underside.radius': (d) => d.underside?.shape === 'cylinder' || d.underside?.shape === 'sphere',
+  'top.crownRadius': (d) => d.top?.crown === 'set',
+  'top.edgeSize': (d) => d.top?.edge !== 'none',
+  'saddle.slotLength': (d) => d.saddle?.ends !== 'open',
+  'pins.mouth': (d) => d.pins?.taper !== 0,
+  'pins.bevelAngle': (d) => d.pins?.bevel === 'cut',
+  'pins.bevelDiameter': (d) => d.pins?.bevel === 'cut',
+  'pins.channelLength': (d) => d.pins?.channel === 'ramp',
+  'pins.channelWidth': (d) => d.pins?.channel === 'ramp',
+  'pins.channelDepth': (d) => d.pins?.channel === 'ramp',
+};
+
+function curved(d: Choices): boolean {
+  return d.footprint?.backEdge !== 'straight' || d.footprint?.frontEdge !== 'straight';
+}
+
+function runs(d: Choices, form: 'sweep' | 'bow' | 'taper'): boolean {
+  const f = d.footprint;
+  return (
+    (f?.backEdge !== 'straight' && f?.backForm === form) ||
+    (f?.frontEdge !== 'straight' && f?.frontForm === form)
+  );
+}
+
+/** Whether the field at `group.field` has a say under the design's present choices. */
+export function applies(path: string, design: Choices): boolean {
+  return WHEN[path]?.(design) ?? true;
+}

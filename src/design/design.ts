@@ -1,0 +1,26 @@
+import type { ChoiceField, Fields, LengthsField, TextField } from './fields.ts';
+
+type ValueOf<F> = F extends ChoiceField
+  ? keyof F['choices'] & string
+  : F extends TextField
+    ? string
+    : F extends LengthsField
+      ? readonly number[]
+      : number;
+
+/** A checked design: every field a plain value, lengths in mm, angles in degrees, E in GPa, density in kg/m³. */
+export type Design = {
+  readonly [G in keyof Fields]: { readonly [K in keyof Fields[G]]: ValueOf<Fields[G][K]> };
+};
+
+/** What a person typed for one field: a number, text such as `3/8 in`, or a list of either. */
+export type Typed = number | string | readonly (number | string)[];
+
+/** A design as it is written in a file and kept in the app: values as typed, so that they are shown as typed. */
+export type DesignText = {
+  readonly format: typeof FORMAT;
+  readonly version: typeof VERSION;
+} & { readonly [G in keyof Fields]: { readonly [K in keyof Fields[G]]: Typed } };
+
+export const FORMAT = 'pinbridge-design';
+export const VERSION = 1;
