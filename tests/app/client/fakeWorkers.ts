@@ -1,0 +1,62 @@
+import type { SpawnWorkers } from '../../../src/app/client/spawnWorkers.ts';
+import type { Limits, Spawn } from '../../../src/app/client/workerLine.ts';
+import type { DraftCall, GeometryCall } from '../../../workers/protocol.ts';
+import { type Service, serve } from '../../../workers/serve.ts';
+import { type FakeBuilds, fakeGeometry, fakeLine, fakeSolid } from '../../workers/fakeLine.ts';
+
+/** Short enough to wait for, long enough for a busy machine. */
+export const QUICK: Limits = {
+  answerMs: { draft: 200, solid: 200, file: 200 },
+  startMs: 300,
+  heapBytes: 1.5e9,
+  pauseMs: 20,
+  longestPauseMs: 80,
+};
+
+export interface FakeWorkers extends SpawnWorkers {
+  /** How many geometry workers were started, and when, ms. */
+  readonly starts: readonly number[];
+  readonly ended: () => number;
+  /** The living geometry worker dies. */
+  crash(why: string): void;
+}
+
+/** Workers that live in this thread; `start` is called for each new geometry worker with its number, from 1. */
+export function fakeWorkers(
+  fake: FakeBuilds,
+  start: (number: number) => Promise<Service<GeometryCall>> = async () => fakeGeometry(fake),
+): FakeWorkers {
+  const starts: number[] = [];
+  let ended = 0;
+  let crash: (why: string) => void = () => {};
+  const geometry: Spawn<GeometryCall> = (heard, crashed) => {
+    starts.push(performance.now());
+    const number = starts.length;
+    const line = fakeLine<GeometryCall>(heard);
+    void serve(line.port, () => start(number));
+    crash = crashed;
+    return {
+      post: line.post,
+      end: () => {
+        ended += 1;
+      },
+    };
+  };
+  const draft: Spawn<DraftCall> = (heard) => {
+    const line = fakeLine<DraftCall>(heard);
+    void serve<DraftCall>(line.port, async () => ({
+      threads: false,
+      heapBytes: () => 1e7,
+      warmUp: async () => {},
+      answer: {
+        draft: async ({ design }) => {
+          const { mesh } = fakeSolid(Number(design.thickness.centre));
+          return { mesh, volumeMm3: 1, ms: 1 };
+        },
+      },
+      transfer: () => [],
+    }));
+    return { post: line.post, end: () => {} };
+  };
+  return { draft, geometry, starts, ended: () => ended, crash: (why) => crash(why) };
+}
