@@ -1,0 +1,289 @@
+import type { DesignText } from '../../src/design/design.ts';
+import type { Draws } from './draws.ts';
+
+/**
+ * Puts a design together so that about half of them can be made: each dimension is drawn within what the ones before
+ * it leave room for. The bounds are rough sums of a bench's kind, not the program's own: some of what they suggest is
+ * refused, and every field is also drawn from its whole range now and then.
+ */
+export function plausible(d: Draws): DesignText {
+  const top = topOf(d);
+  const holes = holesOf(d, top);
+  const slot = slotOf(d, top);
+  footprintOf(d, top, holes, slot);
+  channelOf(d, top, holes, slot);
+  strings(d);
+  return d.finish();
+}
+
+const WOOD = 0.55;
+const sin = (degrees: number) => Math.sin((degrees * Math.PI) / 180);
+const cos = (degrees: number) => Math.cos((degrees * Math.PI) / 180);
+/** How far an arc has fallen at x from its top; an infinite radius is flat. */
+const fall = (radius: number, x: number) =>
+  x >= radius ? radius : (x * x) / (radius + Math.sqrt(radius ** 2 - x * x));
+
+interface Top {
+  readonly half: number;
+  readonly thickness: number;
+  readonly crown: number;
+  /** Height of the wing's run where the block ends. */
+  readonly low: number;
+  readonly crownEnd: number;
+  /** About where the blend ends. */
+  readonly runStart: number;
+  readonly edge: number;
+}
+
+function topOf(d: Draws): Top {
+  const half = d.number('footprint.length') / 2;
+  const tipRoom = d.choice('footprint.tip') === 'round' ? Math.min(55, 0.7 * half) : 12;
+  const blockEnd = d.number('top.block', 50, 2 * half - tipRoom, 0.8) / 2;
+  const thickness = d.number('top.thickness');
+  const crown = crownRadius(d, blockEnd, thickness);
+  const corner = thickness - fall(crown, blockEnd);
+  const wing = half - blockEnd;
+  const floor = -fall(undersideRadius(d), half);
+  // a slot that runs out through the block's ends needs a step at least as high as the slot is deep
+  const least = d.choice('saddle.ends') === 'open' ? 2 + 0.15 * fall(crown, half) : 0.5;
+  const tip = d.number('top.tip', 1, corner - floor - least);
+  const spare = corner - floor - tip - least + 0.1;
+  const hollow = d.choice('top.wing') === 'hollow';
+  const rise = d.number('top.wingRise', hollow ? 0.2 : 0, Math.min(spare, 0.85 * wing), 1.5);
+  const low = floor + tip + rise;
+  const step = Math.max(0.3, corner - low);
+  const edge = d.choice('top.edge') === 'none' ? 0 : d.number('top.edgeSize', 0.2, tip - WOOD);
+  const { blend, shoulder } = stepRadii(d, { wing, rise, hollow, step, blockEnd, crown, edge });
+  const run = Math.sqrt(Math.max(0, 2 * blend * step - step ** 2));
+  const back = Math.sqrt(Math.max(0, 2 * (blend + shoulder) * step - step ** 2)) - run;
+  return { half, thickness, crown, low, crownEnd: blockEnd - back - 0.3, runStart: blockEnd + run, edge };
+}
+
+interface Step {
+  readonly wing: number;
+  readonly rise: number;
+  readonly hollow: boolean;
+  readonly step: number;
+  readonly blockEnd: number;
+  readonly crown: number;
+  readonly edge: number;
+}
+
+/** The blend reaches from the step's height to where the wing or the crown's own slope ends it. */
+function stepRadii(d: Draws, s: Step): { readonly blend: number; readonly shoulder: number } {
+  const slope = Math.asin(Math.min(1, s.blockEnd / s.crown)) + 0.06;
+  const room = (d.choice('saddle.ends') === 'open' ? 0.6 : 1) * s.wing - 1.5;
+  const onWing = (room ** 2 + s.step ** 2) / (2 * s.step);
+  const steeper = s.step / (1 - Math.cos(slope));
+  const inHollow = s.hollow ? (0.8 * (s.wing ** 2 + s.rise ** 2)) / (2 * s.rise) : Number.POSITIVE_INFINITY;
+  const least = s.step * (1 + Math.min(1, ((s.hollow ? 2 : 1) * s.rise) / s.wing)) + 0.2;
+  const blend = d.number('top.blend', least, Math.min(onWing, steeper, inHollow), 1.3);
+  const run = Math.sqrt(Math.max(0, 2 * blend * s.step - s.step ** 2));
+  const keep = Math.max(17, 0.6 * s.blockEnd);
+  const longest = ((run + s.blockEnd - keep) ** 2 + s.step ** 2) / (2 * s.step) - blend;
+  return { blend, shoulder: d.number('top.shoulder', 1.26 * s.edge, longest, 2) };
+}
+
+/** Radius over the saddle, drawn so that the crown has not fallen far where the block ends. */
+function crownRadius(d: Draws, blockEnd: number, thickness: number): number {
+  const least = (blockEnd ** 2 + (0.5 * thickness) ** 2) / thickness;
+  if (d.choice('top.crown') === 'set') return d.number('top.crownRadius', least, 5000, 2.5);
+  if (d.choice('guitar.fretboard') === 'constant') return d.number('guitar.fretboardRadius', least, 3000, 2);
+  const scale = d.number('guitar.scale');
+  const place = scale * (1 - 2 ** (-d.number('guitar.fretboardFret') / 12));
+  const stretch = (scale + d.number('saddle.setback')) / place;
+  const nut = d.number('guitar.fretboardRadius', 150, 3000, 2);
+  const far = d.number('guitar.fretboardRadiusAtFret', nut + (least - nut) / stretch, 3000, 2);
+  return nut + (far - nut) * stretch;
+}
+
+function undersideRadius(d: Draws): number {
+  const shape = d.choice('underside.shape');
+  const own = shape !== 'follows';
+  if (own) return shape === 'flat' ? Number.POSITIVE_INFINITY : d.number('underside.radius');
+  return d.choice('guitar.soundboard') === 'flat'
+    ? Number.POSITIVE_INFINITY
+    : d.number('guitar.soundboardRadius');
+}
+
+interface Holes {
+  readonly reach: number;
+  /** Half of the pins' spread. */
+  readonly out: number;
+}
+
+/** Drill, mouth and bevel that leave wood between as many holes as there are strings. */
+function holesOf(d: Draws, top: Top): Holes {
+  const count = d.number('strings.count');
+  const room = (2 * top.crownEnd - 0.35 * (count - 1) - 0.1) / (2 * count);
+  const slope = top.crownEnd / Math.sqrt(Math.max(1, top.crown ** 2 - top.crownEnd ** 2));
+  const steepest = (2 * 180 * Math.atan(0.55 / slope)) / Math.PI;
+  const bevel = d.choice('pins.bevel') === 'cut';
+  const flare = bevel ? Math.tan((d.number('pins.bevelAngle', 60, steepest) * Math.PI) / 360) : 0;
+  const climb = slope / Math.max(0.3, 1 - slope * flare);
+  const widest = Math.min(7, (room - 0.15 * flare) / (1 + flare * climb));
+  const drill = d.number('pins.drill', 2.5, 2 * widest - (bevel ? 0.3 : 0), 0.8);
+  const taper = d.orZero('pins.taper', 0.15);
+  const mouth = taper > 0 ? d.number('pins.mouth', drill, 2 * widest - 0.15) : drill;
+  const hole = Math.max(drill, mouth);
+  const deep = 2 * flare * (top.thickness - fall(top.crown, top.crownEnd) - 1.2);
+  const radius = bevel
+    ? d.number('pins.bevelDiameter', hole + 0.11, Math.min(2 * widest, drill + deep)) / 2
+    : hole / 2;
+  const reach = radius + flare * (0.15 + climb * radius);
+  const least = (count - 1) * (2 * reach + 0.32);
+  return { reach, out: d.number('pins.spread', least, 2 * (top.crownEnd - reach), 0.7) / 2 };
+}
+
+interface Slot {
+  /** Half the slot's length. */
+  readonly along: number;
+  /** How far the slot reaches toward the nut, toward the pins, measured from its middle. */
+  readonly ahead: number;
+  readonly behind: number;
+  readonly angle: number;
+}
+
+function slotOf(d: Draws, top: Top): Slot {
+  const angle = d.number('saddle.angle');
+  const width = d.number('saddle.slotWidth', 1.2, 8, 1.5);
+  const open = d.choice('saddle.ends') === 'open';
+  const longest = (2 * (top.crownEnd - WOOD)) / cos(angle);
+  const along = open ? top.runStart : d.number('saddle.slotLength', width + 2, longest, 0.7) / 2;
+  const parallel = d.choice('saddle.floor') === 'parallel';
+  const sag = fall(top.crown, Math.min(along, top.crown * 0.9));
+  const tilt = d.number('saddle.tilt');
+  const least = parallel ? WOOD : fall(top.crown, Math.min(along, top.crownEnd)) + WOOD;
+  const wood = top.thickness - WOOD - (width / 2) * sin(tilt) - (parallel ? sag : 0);
+  const clear = open ? Math.min(wood, top.thickness - top.low - 0.2 - (parallel ? sag : 0)) : wood;
+  const depth = d.number('saddle.depth', least, clear);
+  const lean = along * Math.abs(sin(angle)) + width / 2;
+  return { along, ahead: lean + depth * sin(tilt), behind: width / 2, angle };
+}
+
+function footprintOf(d: Draws, top: Top, holes: Holes, slot: Slot): void {
+  const margin = top.edge + WOOD;
+  const lean = holes.out * Math.abs(sin(slot.angle));
+  const square = d.choice('pins.line') === 'square';
+  const front = d.number('footprint.slotBehindFront', slot.ahead + margin, slot.ahead + margin + 20, 1.5);
+  const nearest = slot.behind + holes.reach + WOOD + (square ? lean : 0);
+  const behind = d.number('pins.behindSlot', nearest, nearest + 22, 1.5);
+  const need = front + behind + holes.reach + margin + (square ? 0 : lean);
+  const reaches = Math.max(need, front + slot.ahead + margin);
+  const wide = Math.max(slot.along, holes.out + holes.reach);
+  const drawnIn =
+    d.choice('footprint.backEdge') === 'soundhole' || d.choice('footprint.frontEdge') === 'tail';
+  const round = d.choice('footprint.tip') === 'round' ? 2 * (top.half - 0.9 * wide) : 75;
+  const depth = d.number(
+    'footprint.depthCentre',
+    reaches,
+    Math.min(reaches + 25, drawnIn ? 66 : 75, round),
+    1.7,
+  );
+  wings(d, {
+    half: top.half,
+    depth,
+    wide,
+    frontSpare: front - slot.ahead - margin,
+    backSpare: depth - reaches,
+    edge: top.edge,
+  });
+}
+
+interface Wings {
+  readonly half: number;
+  readonly depth: number;
+  /** Half of what must keep its place between the edges. */
+  readonly wide: number;
+  readonly frontSpare: number;
+  readonly backSpare: number;
+  readonly edge: number;
+}
+
+function wings(d: Draws, w: Wings): void {
+  const back = d.choice('footprint.backEdge');
+  const front = d.choice('footprint.frontEdge');
+  const ways = [
+    {
+      way: { straight: 0, tail: 1, soundhole: -1 }[back] ?? 0,
+      form: d.choice('footprint.backForm'),
+      spare: w.backSpare,
+    },
+    {
+      way: { straight: 0, soundhole: 1, tail: -1 }[front] ?? 0,
+      form: d.choice('footprint.frontForm'),
+      spare: w.frontSpare,
+    },
+  ].filter((e) => e.way !== 0);
+  const forms = ways.map((e) => e.form);
+  const round = d.choice('footprint.tip') === 'round';
+  const corner = Math.max(1, 1.26 * w.edge);
+  const tipRoom = round ? 0.6 * w.depth : corner + 2;
+  const longest = 2 * (w.half - tipRoom - 6);
+  const full = d.number('footprint.fullDepthLength', Math.min(1.2 * w.wide, longest), longest) / 2;
+  const sweep = forms.includes('sweep')
+    ? d.number('footprint.sweepLength', 4, w.half - full - tipRoom)
+    : Number.POSITIVE_INFINITY;
+  /** How far an edge may go at the wing: a belly until it meets what stands in the middle. */
+  const most = (e: (typeof ways)[number]) => {
+    const steep = e.form === 'sweep' ? 0.88 * sweep : e.form === 'taper' ? w.half - full : w.half / 2;
+    if (e.way < 0) return steep;
+    const inFull = e.form !== 'bow' && full >= w.wide;
+    return Math.min(
+      steep,
+      inFull ? w.depth : e.form === 'bow' ? e.spare * (w.half / w.wide) ** 2 : e.spare * 3,
+    );
+  };
+  const [first, second] = ways;
+  let low = w.depth;
+  let high = w.depth;
+  if (first && !second)
+    [low, high] =
+      first.way > 0 ? [w.depth - most(first), w.depth - 0.3] : [w.depth + 0.3, w.depth + most(first)];
+  if (first && second) {
+    const room = second.way < 0 ? 68 - w.depth : 25;
+    const belly = d.number('footprint.frontBelly', 0.5, Math.min(most(second), room), 1.5) * second.way;
+    [low, high] =
+      first.way > 0
+        ? [w.depth - belly - most(first), w.depth - belly - 0.3]
+        : [w.depth - belly + 0.3, w.depth - belly + most(first)];
+  }
+  if (round) high = Math.min(high, Math.max(low, 2 * (w.half - 0.85 * w.wide)));
+  const wing = ways.length === 0 ? w.depth : d.number('footprint.depthWing', Math.max(12, low), high);
+  const rise = Math.abs(w.depth - wing);
+  d.number(
+    'footprint.knee',
+    2,
+    (0.9 * Math.min(full, w.half - full - tipRoom)) /
+      Math.tan(Math.atan2(Math.max(0.2, rise), w.half - full) / 2),
+  );
+  if (round) return;
+  const bow =
+    d.choice('footprint.tip') === 'bowed'
+      ? d.number('footprint.tipBow', 0.3, Math.min(12, wing / 3), 1.5)
+      : 0;
+  const last = forms.includes('sweep') ? w.half - full - sweep - bow : w.half / 2;
+  const clear = w.half - w.wide + 2;
+  const ahead = d.number('footprint.cornerFront', corner, Math.min(last, clear, 0.8 * (wing - corner)), 1.5);
+  d.number('footprint.cornerBack', corner, Math.min(last, clear, 0.85 * (wing - ahead)), 1.5);
+}
+
+function channelOf(d: Draws, top: Top, holes: Holes, slot: Slot): void {
+  const drill = d.number('pins.drill');
+  const width = d.number('pins.channelWidth', 0.5, drill - 0.25);
+  const aside = d.choice('pins.line') === 'square' ? holes.out * Math.abs(sin(slot.angle)) : 0;
+  const room = d.number('pins.behindSlot') - slot.behind - aside - WOOD - 0.15 * width;
+  const length = d.number('pins.channelLength', 3, room);
+  const slope = holes.out / Math.sqrt(Math.max(1, top.crown ** 2 - holes.out ** 2));
+  d.number(
+    'pins.channelDepth',
+    length * (0.05 + 0.3 * slope),
+    Math.min(6, top.thickness - fall(top.crown, holes.out) - 1.1),
+  );
+}
+
+function strings(d: Draws): void {
+  const pins = d.number('pins.spread');
+  d.number('strings.spread', pins - 6, pins + 6);
+  if (d.choice('strings.spacing') === 'gaps') d.lengths('strings.diameters', d.number('strings.count'));
+}
