@@ -1,29 +1,10 @@
 import type { Holes } from '../models/curves/curves.ts';
+import type { PartMesh } from '../models/mesh/partMesh.ts';
+import type { SolidFigures } from '../models/solid/solidFigures.ts';
 import type { DesignText } from '../src/design/design.ts';
 import type { Problem } from '../src/design/problem.ts';
 
-/** A triangle mesh of the part, for the screen. Millimetres, outward, counter-clockwise. */
-export interface PartMesh {
-  /** xyz of each vertex */
-  readonly positions: Float32Array;
-  /** xyz of each vertex's unit normal */
-  readonly normals: Float32Array;
-  /** three vertex indices a triangle */
-  readonly triangles: Uint32Array;
-  /** xyz pairs: the part's edges as separate short lines */
-  readonly edges: Float32Array;
-}
-
-/** What the exact kernel measured of a solid that passed the gate. */
-export interface SolidFigures {
-  readonly valid: true;
-  readonly volumeMm3: number;
-  readonly areaMm2: number;
-  /** [xMin, yMin, zMin, xMax, yMax, zMax] */
-  readonly boxMm: readonly [number, number, number, number, number, number];
-  readonly centroidMm: readonly [number, number, number];
-  readonly throughHoles: number;
-}
+export type { PartMesh, SolidFigures };
 
 export interface Draft {
   readonly mesh: PartMesh;

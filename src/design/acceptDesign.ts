@@ -1,6 +1,6 @@
-import { type ReadDesign, readDesign } from '../../src/design/read.ts';
-import type { Curves } from './curves.ts';
-import { drawCurves } from './drawCurves.ts';
+import type { Curves } from '../../models/curves/curves.ts';
+import { drawCurves } from '../../models/curves/drawCurves.ts';
+import { type ReadDesign, readDesign } from './read.ts';
 
 export interface AcceptedDesign extends ReadDesign {
   readonly curves: Curves;

@@ -1,0 +1,21 @@
+import { setOC } from 'replicad';
+import type { OpenCascadeInstance } from 'replicad-opencascadejs';
+import type { Kernel } from './kernel.ts';
+
+export interface KernelPlace {
+  /** Several threads: only where memory can be shared (a cross-origin isolated page, or Node). */
+  readonly threads: boolean;
+  /** Where the kernel's wasm file is served; Node finds it by itself. */
+  readonly wasmUrl?: string;
+}
+
+/** Loads the exact kernel. Its messages go nowhere: its STEP writer would print into a command line's JSON. */
+export async function loadKernel({ threads, wasmUrl }: KernelPlace): Promise<Kernel> {
+  const { default: init } = threads
+    ? await import('replicad-opencascadejs/multi')
+    : await import('replicad-opencascadejs');
+  const silent = { print: () => {}, printErr: () => {} };
+  const oc: OpenCascadeInstance = await init(wasmUrl ? { ...silent, locateFile: () => wasmUrl } : silent);
+  setOC(oc);
+  return { oc, threads };
+}
