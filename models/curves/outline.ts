@@ -93,7 +93,9 @@ function withTip(back: Chain, front: Chain, f: Footprint): Chain {
     return [
       ...back.slice(0, -1),
       { ...lastBack, to: tip.touchBack },
-      arc(tip.touchBack, tip.touchFront, tip.centre, 1),
+      // in two: the kernel loses the underside's cut where one wall turns through half a circle
+      arc(tip.touchBack, [halfLength, tip.centre[1]], tip.centre, 1),
+      arc([halfLength, tip.centre[1]], tip.touchFront, tip.centre, 1),
       { ...firstHome, from: tip.touchFront },
       ...home.slice(1),
     ];

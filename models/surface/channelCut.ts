@@ -1,0 +1,60 @@
+import type { Channel } from '../curves/curves.ts';
+import type { Point } from '../curves/segment.ts';
+import type { Cut } from './cut.ts';
+import { between, gauss, panels } from './gauss.ts';
+import type { Interval } from './interval.ts';
+
+/**
+ * A string channel: a prism whose outline (s, z) is convex.
+ *
+ * @param radii of the pin hole it leaves, mm: beyond each of them it takes differently much
+ */
+export function channelCut(channel: Channel, radii: readonly number[]): Cut {
+  const [cx, cy] = channel.at;
+  const [dx, dy] = channel.direction;
+  const half = channel.width / 2;
+  const along = channel.outline.map((p) => p[0]);
+  const [from, to] = [Math.min(...along), Math.max(...along)];
+
+  const toPart = (s: number, t: number): Point => [cx + s * dx - t * dy, cy + s * dy + t * dx];
+  const heights = (s: number): Interval => {
+    let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    channel.outline.forEach((a, i) => {
+      const b = channel.outline[(i + 1) % channel.outline.length] as Point;
+      if (s < Math.min(a[0], b[0]) || s > Math.max(a[0], b[0]) || a[0] === b[0]) return;
+      const z = a[1] + ((s - a[0]) / (b[0] - a[0])) * (b[1] - a[1]);
+      [low, high] = [Math.min(low, z), Math.max(high, z)];
+    });
+    return [low, high];
+  };
+  const corners = [from, to].flatMap((s) => [toPart(s, -half), toPart(s, half)]);
+  const [xs, ys] = [corners.map((c) => c[0]), corners.map((c) => c[1])];
+
+  return {
+    box: { x0: Math.min(...xs), y0: Math.min(...ys), x1: Math.max(...xs), y1: Math.max(...ys) },
+    removed: (x, y) => {
+      const s = (x - cx) * dx + (y - cy) * dy;
+      const t = (y - cy) * dx - (x - cx) * dy;
+      return Math.abs(t) <= half && s >= from && s <= to ? heights(s) : undefined;
+    },
+    places: (topHeight, visit) => {
+      between(-half, half, gauss(8), (t, dt) => {
+        // the ramp runs out of the wood where it meets the crown
+        let [a, b] = [from, to];
+        for (let i = 0; i < 40; i++) {
+          const middle = (a + b) / 2;
+          if (heights(middle)[0] < topHeight(toPart(middle, t)[0])) a = middle;
+          else b = middle;
+        }
+        const rims = radii.filter((r) => r > Math.abs(t)).map((r) => Math.sqrt(r * r - t * t));
+        const stops = panels(from, to, [...rims, a]);
+        stops.slice(1).forEach((end, k) => {
+          between(stops[k] as number, end, gauss(6), (s, ds) => {
+            const [x, y] = toPart(s, t);
+            visit(x, y, ds * dt);
+          });
+        });
+      });
+    },
+  };
+}

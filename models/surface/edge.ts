@@ -1,0 +1,12 @@
+import type { Edge } from '../curves/curves.ts';
+import { chamfer } from './chamfer.ts';
+import type { EdgeCut } from './edgeCut.ts';
+import type { Plan } from './plan.ts';
+import { roundOver } from './roundOver.ts';
+import type { Top } from './top.ts';
+
+/** The edge that the design asks for, if any. */
+export function edgeCut(edge: Edge, plan: Plan, top: Top): EdgeCut | undefined {
+  if (edge.kind === 'none') return undefined;
+  return edge.kind === 'round' ? roundOver(edge.size, plan, top) : chamfer(edge.size, plan, top);
+}

@@ -1,0 +1,37 @@
+import type { Curves, Holes, Underside } from '../curves/curves.ts';
+import { channelCut } from './channelCut.ts';
+import type { Cut } from './cut.ts';
+import { edgeCut } from './edge.ts';
+import type { EdgeCut } from './edgeCut.ts';
+import { pinCut } from './pinCut.ts';
+import { type Plan, planOf } from './plan.ts';
+import { slotCut } from './slotCut.ts';
+import { type Top, topOf } from './top.ts';
+
+/** A bridge taken apart: the body between outline, underside and top, its edge, and the cuts in their order. */
+export interface Parts {
+  readonly plan: Plan;
+  readonly top: Top;
+  readonly underside: Underside;
+  readonly edge: EdgeCut | undefined;
+  readonly cuts: readonly Cut[];
+}
+
+export function partsOf(curves: Curves, holes: Holes): Parts {
+  const plan = planOf(curves.outline);
+  const top = topOf(curves.profile);
+  return {
+    plan,
+    top,
+    underside: curves.underside,
+    edge: edgeCut(curves.edge, plan, top),
+    cuts: [
+      slotCut(curves.slot, curves.profile),
+      ...curves.pins.map((pin) => pinCut(pin, holes)),
+      ...curves.channels.map((channel, i) => {
+        const radii = curves.pins[i]?.outline[holes].map((p) => p[0]) ?? [];
+        return channelCut(channel, radii);
+      }),
+    ],
+  };
+}

@@ -1,0 +1,84 @@
+import type { Curves, Holes } from '../curves/curves.ts';
+import type { Point } from '../curves/segment.ts';
+import { undersideHeight } from '../curves/underside.ts';
+import type { Cut } from './cut.ts';
+import { type Intervals, without } from './interval.ts';
+import { type Parts, partsOf } from './parts.ts';
+import { outermost } from './plan.ts';
+
+/** The wood of a bridge, standing over the plan. All in mm. */
+export interface Surface {
+  /** x0, y0, z0, x1, y1, z1 of the whole. */
+  readonly box: readonly [number, number, number, number, number, number];
+  /** The wood over (x, y) as stretches of z from below to above; empty where there is none. */
+  columns(x: number, y: number): Intervals;
+  /** Places in plan where something begins, ends or turns: whoever walks over the wood should stop there. */
+  readonly landmarks: readonly Point[];
+}
+
+/**
+ * The wood standing over each place of the plan, in closed form from the curves: a road to the part of its own,
+ * beside the exact solid and the mesh.
+ *
+ * @param holes whether the pin holes are as drilled or as reamed
+ */
+export function surfaceOf(curves: Curves, holes: Holes): Surface {
+  const parts = partsOf(curves, holes);
+  return {
+    box: boxOf(parts),
+    columns: (x, y) => columns(parts, parts.cuts.length, x, y),
+    landmarks: landmarks(parts),
+  };
+}
+
+/** The wood over (x, y) after the edge and the first `made` cuts. */
+export function columns(parts: Parts, made: number, x: number, y: number): Intervals {
+  const { plan, top, edge, cuts } = parts;
+  if (!plan.contains(x, y)) return [];
+  let high = top.height(x, 0);
+  if (edge) {
+    const near = plan.nearest(x, y);
+    if (near.distance < edge.reach) high = edge.height(x, y, near);
+  }
+  const low = undersideHeight(parts.underside, x, y);
+  let wood: Intervals = high > low ? [[low, high]] : [];
+  for (let i = 0; i < made; i++) {
+    const cut = cuts[i] as Cut;
+    const { box } = cut;
+    if (x < box.x0 || x > box.x1 || y < box.y0 || y > box.y1) continue;
+    const removed = cut.removed(x, y);
+    if (removed) wood = without(wood, removed[0], removed[1]);
+  }
+  return wood;
+}
+
+/** No cut takes a whole side away, so the body's own box is the part's. */
+export function boxOf({ plan, top, underside }: Parts): Surface['box'] {
+  const { x0, y0, x1, y1 } = plan.box;
+  const lowest = Math.min(...outermost(plan.pieces).map(([x, y]) => undersideHeight(underside, x, y)));
+  // a profile is highest at a joint, on top of a hill, or where the outline ends it
+  const places = [x0, x1, ...top.joints(0), ...top.pieces.flatMap((s) => (s.kind === 'arc' ? s.centre[0] : []))];
+  const highest = Math.max(...places.filter((x) => x >= x0 && x <= x1).map((x) => top.height(x, 0)));
+  return [x0, y0, lowest, x1, y1, highest];
+}
+
+function landmarks({ plan, top, edge, cuts }: Parts): readonly Point[] {
+  const { y0, y1 } = plan.box;
+  const inside = edge ? edge.breaks.map((s) => edge.across(s)(0)) : [];
+  return [
+    ...outermost(plan.pieces),
+    ...inside.map(([x, y]): Point => [x, y]),
+    ...[0, ...top.joints(0)].map((x): Point => [x, (y0 + y1) / 2]),
+    ...cuts.flatMap(({ box }) => {
+      const [x, y] = [(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2];
+      const corners: readonly Point[] = [
+        [box.x0, box.y0],
+        [box.x1, box.y0],
+        [box.x1, box.y1],
+        [box.x0, box.y1],
+        [x, y],
+      ];
+      return corners;
+    }),
+  ];
+}

@@ -1,0 +1,29 @@
+import { useAppStore } from '../store/useApp.ts';
+import type { Figure } from './figure.ts';
+
+/** Figures under one another; each opens to how it comes about. */
+export function FigureList({ figures }: { figures: readonly Figure[] }) {
+  const store = useAppStore();
+  return (
+    <div className="figure-list">
+      {figures.map(({ label, value, unit, formula, source, path }) => (
+        <details key={label}>
+          <summary>
+            <span className="figure-name">{label}</span>
+            <span className="figure-value">
+              {value}
+              {unit !== '' && <span className="unit"> {unit}</span>}
+            </span>
+          </summary>
+          <p>{formula}</p>
+          <p className="source">{source}</p>
+          {path !== undefined && (
+            <button type="button" className="link" onClick={() => store.callTo(path)}>
+              Go to its field
+            </button>
+          )}
+        </details>
+      ))}
+    </div>
+  );
+}

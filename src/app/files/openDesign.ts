@@ -1,0 +1,26 @@
+import type { AppStore } from '../store/store.ts';
+import { readDesignFile } from './designFile.ts';
+import { wasCancelled } from './wasCancelled.ts';
+
+/** Asks for a design file and opens it as one step that can be undone. */
+export async function openDesign(store: AppStore): Promise<void> {
+  try {
+    const { fileOpen } = await import('browser-fs-access');
+    const file = await fileOpen({
+      description: 'Bridge designs',
+      extensions: ['.json'],
+      mimeTypes: ['application/json'],
+      id: 'pinbridge-designs',
+    });
+    const opened = readDesignFile(await file.text());
+    if (!opened.ok) {
+      store.setSession({ notice: { title: `${file.name} can’t be opened`, lines: opened.lines } });
+      return;
+    }
+    store.replaceDesign(opened.text);
+    store.setSession({ file: { name: file.name, handle: file.handle, text: opened.text } });
+  } catch (error) {
+    if (wasCancelled(error)) return;
+    store.setSession({ notice: { title: 'The file can’t be opened', lines: [String(error)] } });
+  }
+}

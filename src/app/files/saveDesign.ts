@@ -1,0 +1,25 @@
+import type { AppStore } from '../store/store.ts';
+import { ENDING, writeDesign } from './designFile.ts';
+import { safeName } from './safeName.ts';
+import { wasCancelled } from './wasCancelled.ts';
+
+/** Saves the design as typed: into the file it came from, where the browser can, else into one that is asked for. */
+export async function saveDesign(store: AppStore): Promise<void> {
+  const { history, session } = store.getState();
+  const text = history.present;
+  const name = session.file?.name ?? `${safeName(String(text.guitar.name))}${ENDING}`;
+  try {
+    const { fileSave } = await import('browser-fs-access');
+    const blob = new Blob([writeDesign(text)], { type: 'application/json' });
+    const handle = await fileSave(
+      blob,
+      { fileName: name, extensions: ['.json'], description: 'Bridge design', id: 'pinbridge-designs' },
+      session.file?.handle ?? null,
+    );
+    store.closeStep();
+    store.setSession({ file: { name: handle?.name ?? name, handle: handle ?? undefined, text } });
+  } catch (error) {
+    if (wasCancelled(error)) return;
+    store.setSession({ notice: { title: 'The design could not be saved', lines: [String(error)] } });
+  }
+}

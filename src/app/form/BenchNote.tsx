@@ -1,0 +1,53 @@
+import { applies } from '../../design/applies.ts';
+import { type Field, type NumberField, UNIT_OF } from '../../design/fields.ts';
+import { roundForReading } from '../../design/problem.ts';
+import { readQuantity } from '../../design/quantity.ts';
+import { type Place, placeOf, typedAt } from '../store/fieldAt.ts';
+import { useApp } from '../store/useApp.ts';
+import { ValueSlide } from './ValueSlide.tsx';
+
+/** A note at the foot of the form on the selected field: what it is, what it may be, and a slide to move it. */
+export function BenchNote() {
+  const selected = useApp(({ session }) => session.selected);
+  const place = selected === undefined ? undefined : placeOf(selected);
+  const has = useApp(({ history }) => place !== undefined && applies(place.path, history.present));
+  if (!place || !has) {
+    return (
+      <div className="bench-note" role="note">
+        <p>
+          Lengths are in millimetres; <kbd>3/8 in</kbd>, <kbd>1 1/2"</kbd> and <kbd>25 ft</kbd> are read too.
+          Arrow keys step a number, and its name can be dragged sideways.
+        </p>
+      </div>
+    );
+  }
+  return (
+    <div className="bench-note about" role="note">
+      <h3>
+        {place.field.label} <span>{range(place.field)}</span>
+      </h3>
+      <p>
+        {place.field.help} <InMillimetres place={place} />
+      </p>
+      {isNumber(place.field) && <ValueSlide path={place.path} field={place.field} />}
+    </div>
+  );
+}
+
+function isNumber(field: Field): field is NumberField {
+  return field.kind !== 'choice' && field.kind !== 'text' && field.kind !== 'lengths';
+}
+
+function range(field: Field): string {
+  if (field.kind === 'choice' || field.kind === 'text') return '';
+  const unit = field.kind === 'lengths' ? 'mm' : UNIT_OF[field.kind];
+  return `${field.min} to ${field.max}${unit === '' || unit === '°' ? unit : ` ${unit}`}`;
+}
+
+/** What a length typed in another unit is in millimetres. */
+function InMillimetres({ place }: { place: Place }) {
+  const typed = useApp(({ history }) => typedAt(history.present, place));
+  if (place.field.kind !== 'length' || typeof typed !== 'string' || !/[a-z"″'′]/i.test(typed)) return null;
+  const read = readQuantity(typed, 'length');
+  return read.ok ? <span className="converted">{roundForReading(read.value)} mm.</span> : null;
+}

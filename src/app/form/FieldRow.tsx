@@ -1,0 +1,51 @@
+import { applies } from '../../design/applies.ts';
+import { type Place, typedAt } from '../store/fieldAt.ts';
+import { problemsAt } from '../store/judge.ts';
+import { useApp } from '../store/useApp.ts';
+import { ChoiceInput } from './ChoiceInput.tsx';
+import { fieldId } from './fieldId.ts';
+import { LengthsInput } from './LengthsInput.tsx';
+import { QuantityInput } from './QuantityInput.tsx';
+import { TextInput } from './TextInput.tsx';
+import { useCall } from './useCall.ts';
+
+/** One field of the form: its name, its input, and what is wrong with it. Nothing when it has no say and no fault. */
+export function FieldRow({ place }: { place: Place }) {
+  const { path, field } = place;
+  const typed = useApp((state) => typedAt(state.history.present, place));
+  const problems = useApp((state) => problemsAt(state.history.present, path));
+  const shown = useApp((state) => applies(path, state.history.present) || problems.length > 0);
+  const selected = useApp((state) => state.session.selected === path);
+  const row = useCall(path);
+  if (!shown) return null;
+
+  const id = fieldId(path);
+  const common = {
+    path,
+    invalid: problems.length > 0,
+    describedBy: problems.length > 0 ? `${id.problem} ${id.help}` : id.help,
+  };
+  return (
+    <div ref={row} className={selected ? 'field selected' : 'field'} data-path={path}>
+      {field.kind === 'choice' ? (
+        <ChoiceInput {...common} field={field} typed={typed} />
+      ) : field.kind === 'text' ? (
+        <TextInput {...common} field={field} typed={typed} />
+      ) : field.kind === 'lengths' ? (
+        <LengthsInput {...common} field={field} typed={typed} />
+      ) : (
+        <QuantityInput {...common} field={field} typed={typed} />
+      )}
+      <p id={id.help} className="unseen">
+        {field.help}
+      </p>
+      <div id={id.problem} className="problems" aria-live="polite">
+        {problems.map((problem) => (
+          <p key={`${problem.code} ${problem.path} ${problem.allowed}`}>
+            Allowed: {problem.allowed}. {problem.remedy}
+          </p>
+        ))}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,73 @@
+import type { LengthsField } from '../../design/fields.ts';
+import { readQuantity } from '../../design/quantity.ts';
+import { kept } from '../store/fieldAt.ts';
+import { useApp, useAppStore } from '../store/useApp.ts';
+import { fieldId } from './fieldId.ts';
+import type { InputProps } from './inputProps.ts';
+import { stepByKey } from './stepByKey.ts';
+
+/** What one press of an arrow key adds to a string's diameter: a thousandth of an inch, as strings are sold. */
+const STEP = 0.0254;
+
+/** A list of lengths, one for each string, treble first. */
+export function LengthsInput({ path, field, typed, invalid, describedBy }: InputProps<LengthsField>) {
+  const store = useAppStore();
+  const list = Array.isArray(typed) ? (typed as readonly (number | string)[]) : [];
+  const strings = useApp(({ history }) => stringCount(history.present.strings.count));
+  const one = { ...field, kind: 'length', step: STEP, default: '' } as const;
+  const entries = list.map((entry, at) => ({ at, entry, name: `String ${at + 1}` }));
+  const put = (at: number, value: number | string) => {
+    store.edit(
+      path,
+      list.map((entry, i) => (i === at ? value : entry)),
+    );
+  };
+  return (
+    <fieldset className="lengths" aria-describedby={describedBy}>
+      <legend>{field.label}</legend>
+      <ol>
+        {entries.map(({ at, entry, name }) => (
+          <li key={name}>
+            <input
+              id={at === 0 ? fieldId(path).input : undefined}
+              type="text"
+              inputMode="decimal"
+              value={entry}
+              autoComplete="off"
+              spellCheck={false}
+              aria-label={name}
+              aria-invalid={invalid}
+              onFocus={(event) => event.target.select()}
+              onChange={(event) => put(at, kept(event.target.value))}
+              onKeyDown={(event) => {
+                const next = stepByKey(event, entry, one);
+                if (next !== undefined) put(at, next);
+              }}
+            />
+          </li>
+        ))}
+      </ol>
+      {strings !== undefined && strings !== list.length && (
+        <button
+          type="button"
+          onClick={() =>
+            store.edit(
+              path,
+              Array.from({ length: strings }, (_, i) => list[i] ?? list.at(-1) ?? field.default[0] ?? ''),
+            )
+          }
+        >
+          Make it {strings} strings
+        </button>
+      )}
+    </fieldset>
+  );
+}
+
+function stringCount(typed: unknown): number | undefined {
+  if (typeof typed !== 'number' && typeof typed !== 'string') return undefined;
+  const read = readQuantity(typed, 'count');
+  return read.ok && Number.isInteger(read.value) && read.value > 0 && read.value <= 12
+    ? read.value
+    : undefined;
+}

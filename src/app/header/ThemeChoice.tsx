@@ -1,0 +1,30 @@
+import { rememberTheme } from '../keep/theme.ts';
+import type { Theme } from '../store/state.ts';
+import { useApp, useAppStore } from '../store/useApp.ts';
+
+const WORDS: Readonly<Record<Theme, string>> = { auto: 'As the system', light: 'Day', dark: 'Night' };
+
+/** The board by day, by night, or as the system has it. */
+export function ThemeChoice() {
+  const store = useAppStore();
+  const theme = useApp(({ session }) => session.theme);
+  return (
+    <select
+      className="theme"
+      aria-label="Light"
+      title="The board by day, by night, or as the system has it"
+      value={theme}
+      onChange={(event) => {
+        const chosen = event.target.value as Theme;
+        rememberTheme(chosen);
+        store.setSession({ theme: chosen });
+      }}
+    >
+      {Object.entries(WORDS).map(([value, words]) => (
+        <option key={value} value={value}>
+          {words}
+        </option>
+      ))}
+    </select>
+  );
+}

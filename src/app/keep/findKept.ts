@@ -1,0 +1,42 @@
+import type { DesignText } from '../../design/design.ts';
+import { DesignError } from '../../design/problem.ts';
+import { openText } from '../store/openText.ts';
+import type { KeptDesign, Shelf } from './shelf.ts';
+import type { WindowName } from './windowName.ts';
+
+/** Designs of closed windows that stay on the shelf, newest first. */
+const MOST = 20;
+
+export interface FoundDesign {
+  readonly text: DesignText;
+  readonly good: DesignText | undefined;
+}
+
+/**
+ * The design to begin with: this window's own, else the last one that any window wrote. Undefined when there is none
+ * that can be read. Takes the oldest ones off a full shelf. Rejects when the browser refuses the shelf.
+ */
+export async function findKept(shelf: Shelf, { own, before }: WindowName): Promise<FoundDesign | undefined> {
+  const all = [...(await shelf.all())].sort(([, a], [, b]) => b.at - a.at);
+  await Promise.all(all.slice(MOST).map(([name]) => (name === own ? undefined : shelf.remove(name))));
+  const mine = all.find(([name]) => name === (before ?? own));
+  for (const [, kept] of mine ? [mine, ...all] : all) {
+    const found = readKept(kept);
+    if (found) return found;
+  }
+  return undefined;
+}
+
+function readKept(kept: KeptDesign): FoundDesign | undefined {
+  const text = readText(kept.text);
+  return text && { text, good: readText(kept.good) };
+}
+
+function readText(json: unknown): DesignText | undefined {
+  try {
+    return openText(json);
+  } catch (error) {
+    if (error instanceof DesignError) return undefined;
+    throw error;
+  }
+}

@@ -1,0 +1,31 @@
+import { createRoot } from 'react-dom/client';
+import { initialDesign } from '../design/initial.ts';
+import { App } from './App.tsx';
+import { createClient } from './client/client.ts';
+import { startKeeping } from './keep/startKeeping.ts';
+import { rememberedTheme } from './keep/theme.ts';
+import { keepBuilding } from './part/keepBuilding.ts';
+import { PartContext } from './part/partContext.ts';
+import { createAppStore } from './store/store.ts';
+import { StoreContext } from './store/useApp.ts';
+import './styles/board.css';
+
+const client = createClient();
+const { found, keep } = await startKeeping();
+const store = createAppStore({
+  text: found?.text ?? initialDesign(),
+  good: found?.good,
+  theme: rememberedTheme(),
+});
+keep(store);
+const building = keepBuilding(store, client);
+
+const root = document.getElementById('root');
+if (!root) throw new Error('The page has no place with the id "root"');
+createRoot(root).render(
+  <StoreContext value={store}>
+    <PartContext value={{ client, building }}>
+      <App />
+    </PartContext>
+  </StoreContext>,
+);

@@ -1,0 +1,20 @@
+import { Drawing } from '../drawing/Drawing.tsx';
+import { kept } from '../store/fieldAt.ts';
+import { useApp, useAppStore } from '../store/useApp.ts';
+
+/** The live drawing of the last good design, on which numbers can be changed. */
+export function PlanView() {
+  const store = useAppStore();
+  const curves = useApp(({ lastGood }) => lastGood?.curves);
+  const selected = useApp(({ session }) => session.selected);
+  const text = useApp(({ history }) => history.present);
+  return (
+    <Drawing
+      curves={curves}
+      selected={selected}
+      text={text}
+      onSelect={store.select}
+      onEdit={(path, typed) => store.edit(path, kept(typed))}
+    />
+  );
+}

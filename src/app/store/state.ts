@@ -1,0 +1,68 @@
+import type { Holes } from '../../../models/curves/curves.ts';
+import type { Draft, Failure, Solid } from '../../../workers/protocol.ts';
+import type { DesignText } from '../../design/design.ts';
+import type { Group } from '../../design/fields.ts';
+import type { ClientState } from '../client/client.ts';
+import type { History } from './history.ts';
+import type { Accepted } from './judge.ts';
+
+/** An answer of the workers, and what it was asked for. */
+export interface Built<Answer> {
+  readonly text: DesignText;
+  readonly holes: Holes;
+  readonly answer: Answer;
+}
+
+/** The part as last built. */
+export interface Part {
+  readonly draft: Built<Draft> | undefined;
+  readonly solid: Built<Solid> | undefined;
+  /** Which of the two came last. */
+  readonly newest: 'draft' | 'solid' | undefined;
+  /** Why a draft or a solid of this document can't be had. */
+  readonly trouble: Built<Failure> | undefined;
+}
+
+/** The file on disk that the design came from or was saved to. */
+export interface DesignFile {
+  readonly name: string;
+  readonly handle: FileSystemFileHandle | undefined;
+  /** The document as it stands in the file. */
+  readonly text: DesignText;
+}
+
+export type Theme = 'auto' | 'light' | 'dark';
+
+/** Something to say in a dialog. */
+export interface Notice {
+  readonly title: string;
+  readonly lines: readonly string[];
+}
+
+/** What is open, chosen and shown: not part of the document, and not undone. */
+export interface Session {
+  /** Path of the selected field. */
+  readonly selected: string | undefined;
+  /** The field that asks for the caret, counted so that it can ask again. */
+  readonly call: { readonly path: string; readonly count: number };
+  readonly openGroups: ReadonlySet<Group>;
+  readonly holes: Holes;
+  readonly theme: Theme;
+  /** Where the right column folds under a tab: whether the tab is turned to it. */
+  readonly figuresInFront: boolean;
+  /** The picture's share of the middle column's height. */
+  readonly share: number;
+  /** Whether the browser keeps the open design through a reload. */
+  readonly keeping: 'kept' | 'writing' | 'refused';
+  readonly file: DesignFile | undefined;
+  readonly notice: Notice | undefined;
+}
+
+export interface AppState {
+  readonly history: History;
+  /** The last design that could be made. */
+  readonly lastGood: Accepted | undefined;
+  readonly session: Session;
+  readonly part: Part;
+  readonly kernel: ClientState;
+}

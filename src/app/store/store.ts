@@ -1,0 +1,101 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { DesignText, Typed } from '../../design/design.ts';
+import type { GROUPS } from '../../design/fields.ts';
+import { placeOf, typedAt, withTyped } from './fieldAt.ts';
+import { begin, change, closeStep, type History, hold, redo, replace, undo } from './history.ts';
+import { judge } from './judge.ts';
+import type { AppState, Part, Session, Theme } from './state.ts';
+
+/** The one store: document, session and part. Everything else is derived by selectors. */
+export interface AppStore extends StoreApi<AppState> {
+  /** Types one field anew. Never refused: what can't be made is kept as typed, with its problems. */
+  readonly edit: (path: string, typed: Typed) => void;
+  /** Puts another document in the place of the present one, as one step that can be undone. */
+  readonly replaceDesign: (text: DesignText) => void;
+  /** Until `closeStep`, all changes of this field are one step. */
+  readonly hold: (path: string) => void;
+  readonly closeStep: () => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  /** Selects a field everywhere, and opens its group. */
+  readonly select: (path: string | undefined) => void;
+  /** Selects a field and puts the caret into it. */
+  readonly callTo: (path: string) => void;
+  readonly toggleGroup: (group: (typeof GROUPS)[number]) => void;
+  readonly setSession: (part: Partial<Session>) => void;
+  readonly setPart: (part: Partial<Part>) => void;
+}
+
+export interface Beginning {
+  readonly text: DesignText;
+  /** The last design that could be made, if the present one can't. */
+  readonly good?: DesignText | undefined;
+  readonly theme?: Theme;
+}
+
+/** @param now the clock by which quick changes are joined, ms */
+export function createAppStore(beginning: Beginning, now: () => number = () => performance.now()): AppStore {
+  const good = judge(beginning.text).accepted ?? (beginning.good && judge(beginning.good).accepted);
+  const store = createStore<AppState>()(() => ({
+    history: begin(beginning.text),
+    lastGood: good,
+    session: {
+      selected: undefined,
+      call: { path: '', count: 0 },
+      openGroups: new Set(['top']),
+      holes: 'drilled',
+      theme: beginning.theme ?? 'auto',
+      figuresInFront: false,
+      share: 0.56,
+      keeping: 'writing',
+      file: undefined,
+      notice: undefined,
+    },
+    part: { draft: undefined, solid: undefined, newest: undefined, trouble: undefined },
+    kernel: { kernel: 'starting', threads: undefined, heapBytes: 0, trouble: undefined },
+  }));
+  const { getState, setState } = store;
+
+  const setHistory = (history: History) => {
+    const good = judge(history.present).accepted;
+    setState(good ? { history, lastGood: good } : { history });
+  };
+  const setSession = (part: Partial<Session>) =>
+    setState(({ session }) => ({ session: { ...session, ...part } }));
+  const select = (path: string | undefined) => {
+    const { session } = getState();
+    const place = path === undefined ? undefined : placeOf(path);
+    if (session.selected === place?.path && (!place || session.openGroups.has(place.group))) return;
+    const openGroups = place ? new Set(session.openGroups).add(place.group) : session.openGroups;
+    setSession({ selected: place?.path, openGroups });
+  };
+
+  return Object.assign(store, {
+    edit: (path: string, typed: Typed) => {
+      const place = placeOf(path);
+      const { history } = getState();
+      if (!place || typedAt(history.present, place) === typed) return;
+      setHistory(change(history, withTyped(history.present, place, typed), place.path, now()));
+    },
+    replaceDesign: (text: DesignText) => setHistory(replace(getState().history, text)),
+    hold: (path: string) => setHistory(hold(closeStep(getState().history), path, now())),
+    closeStep: () => setHistory(closeStep(getState().history)),
+    undo: () => setHistory(undo(getState().history)),
+    redo: () => setHistory(redo(getState().history)),
+    select,
+    callTo: (path: string) => {
+      select(path);
+      const { session } = getState();
+      const place = placeOf(path);
+      if (place)
+        setSession({ call: { path: place.path, count: session.call.count + 1 }, figuresInFront: false });
+    },
+    toggleGroup: (group: (typeof GROUPS)[number]) => {
+      const openGroups = new Set(getState().session.openGroups);
+      if (!openGroups.delete(group)) openGroups.add(group);
+      setSession({ openGroups });
+    },
+    setSession,
+    setPart: (part: Partial<Part>) => setState((state) => ({ part: { ...state.part, ...part } })),
+  });
+}

@@ -1,0 +1,54 @@
+import { useThree } from '@react-three/fiber';
+import { useEffect, useMemo } from 'react';
+import type { PartMesh } from '../../../workers/protocol.ts';
+import { CutFace } from './CutFace.tsx';
+import { Lines } from './Lines.tsx';
+import type { Box } from './meshFigures.ts';
+import { Part } from './Part.tsx';
+import { DARK, LIGHT } from './palette.ts';
+import { planeOf } from './section.ts';
+import type { Stamp } from './stamp.ts';
+import type { Cut } from './useCut.ts';
+import type { ViewRig } from './viewRig.ts';
+
+interface Props {
+  readonly mesh: PartMesh;
+  readonly box: Box;
+  readonly rig: ViewRig;
+  readonly stamp: Stamp;
+  readonly dark: boolean;
+  readonly edges: boolean;
+  readonly cut: Cut | undefined;
+  /** The edges of what is selected, as xyz pairs. */
+  readonly lit: Float32Array;
+}
+
+/** Everything inside the canvas but the camera. */
+export function Scene({ mesh, box, rig, stamp, dark, edges, cut, lit }: Props) {
+  const { gl, invalidate } = useThree();
+  const palette = dark ? DARK : LIGHT;
+  const section = cut?.section;
+  const clip = useMemo(() => (section ? [planeOf(section)] : []), [section]);
+  const fade = stamp === 'stale' ? 0.45 : 0;
+
+  useEffect(() => {
+    gl.toneMappingExposure = palette.exposure;
+    invalidate();
+  });
+
+  return (
+    <>
+      <Part mesh={mesh} box={box} palette={palette} fade={fade} clip={clip} />
+      {edges && (
+        <Lines
+          segments={mesh.edges}
+          colour={stamp === 'solid' ? palette.edge : palette.draftEdge}
+          width={stamp === 'solid' ? 1.1 : 0.9}
+          clip={clip}
+        />
+      )}
+      {cut && <CutFace cut={cut} rig={rig} palette={palette} fade={fade} />}
+      {lit.length > 0 && <Lines segments={lit} colour={palette.mark} width={2.4} clip={clip} order={1} />}
+    </>
+  );
+}

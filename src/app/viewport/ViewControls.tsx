@@ -1,0 +1,67 @@
+import { SET_VIEWS, type SetView } from './pose.ts';
+
+interface Props {
+  /** The set view that the camera stands at, if it does. */
+  readonly seen: SetView | undefined;
+  readonly onLook: (view: SetView) => void;
+  readonly onFit: () => void;
+  readonly parallel: boolean;
+  readonly onParallel: (parallel: boolean) => void;
+  readonly edges: boolean;
+  readonly onEdges: (edges: boolean) => void;
+  readonly cutting: boolean;
+  readonly onCutting: (cutting: boolean) => void;
+}
+
+/** How the part is looked at: two short rows of buttons with words. */
+export function ViewControls(props: Props) {
+  return (
+    <div className="viewport-controls" role="toolbar" aria-label="View">
+      <div className="viewport-group">
+        {(Object.keys(SET_VIEWS) as SetView[]).map((view) => (
+          <button
+            type="button"
+            key={view}
+            aria-pressed={props.seen === view}
+            onClick={() => props.onLook(view)}
+          >
+            {view}
+          </button>
+        ))}
+      </div>
+      <div className="viewport-group">
+        <button type="button" onClick={props.onFit} title="The whole part in the middle of the view">
+          Fit
+        </button>
+        <Toggle
+          on={props.parallel}
+          onChange={props.onParallel}
+          title="No perspective: equal lengths look equal"
+        >
+          Parallel
+        </Toggle>
+        <Toggle on={props.edges} onChange={props.onEdges} title="Lines along the edges">
+          Edges
+        </Toggle>
+        <Toggle on={props.cutting} onChange={props.onCutting} title="Cut the part open">
+          Section
+        </Toggle>
+      </div>
+    </div>
+  );
+}
+
+interface ToggleProps {
+  readonly on: boolean;
+  readonly onChange: (on: boolean) => void;
+  readonly title: string;
+  readonly children: string;
+}
+
+function Toggle({ on, onChange, title, children }: ToggleProps) {
+  return (
+    <button type="button" aria-pressed={on} title={title} onClick={() => onChange(!on)}>
+      {children}
+    </button>
+  );
+}

@@ -1,0 +1,144 @@
+import { Canvas } from '@react-three/fiber';
+import { useCallback, useMemo, useState } from 'react';
+import { NeutralToneMapping } from 'three';
+import type { PartMesh } from '../../../workers/protocol.ts';
+import { CameraRig, FILL } from './CameraRig.tsx';
+import { hasWebGl } from './hasWebGl.ts';
+import { litEdges } from './litEdges.ts';
+import { boxOf, meshVolume } from './meshFigures.ts';
+import { type Direction, FIRST_VIEW, SET_VIEWS, type SetView, setViewAt } from './pose.ts';
+import { Scene } from './Scene.tsx';
+import { SectionStrip } from './SectionStrip.tsx';
+import { facing, type Section, sectionAcross, towardCut, within } from './section.ts';
+import type { Stamp } from './stamp.ts';
+import { useCut } from './useCut.ts';
+import { ViewControls } from './ViewControls.tsx';
+import { ViewRig } from './viewRig.ts';
+import './viewport.css';
+
+interface Props {
+  readonly mesh: PartMesh | undefined;
+  readonly stamp: Stamp;
+  readonly dark: boolean;
+  /** A group of the design, or a field's path such as `saddle.width`: its edges light up. */
+  readonly highlight?: string | undefined;
+}
+
+const NOTHING = new Float32Array(0);
+const RENDERER = {
+  antialias: true,
+  alpha: true,
+  toneMapping: NeutralToneMapping,
+  localClippingEnabled: true,
+};
+
+/**
+ * The part in three dimensions, and how it is looked at. The root element says in data attributes what is shown:
+ * data-triangles, data-stamp, data-volume (mm³, 2 decimals), data-section (`none`, or axis, place in mm and the side that
+ * is kept, such as `x 12.50 +`), data-cut-area (mm², 2 decimals).
+ */
+export function Viewport({ mesh, stamp, dark, highlight }: Props) {
+  const [drawable] = useState(hasWebGl);
+  const [rig] = useState(() => new ViewRig());
+  const [seen, setSeen] = useState<SetView>();
+  const [parallel, setParallel] = useState(false);
+  const [edges, setEdges] = useState(true);
+  const [asked, setAsked] = useState<Section>();
+
+  const box = useMemo(() => boxOf(mesh?.positions ?? NOTHING), [mesh]);
+  const volume = useMemo(() => (mesh ? meshVolume(mesh) : 0), [mesh]);
+  const lit = useMemo(
+    () => (mesh && highlight ? litEdges(mesh, box, highlight) : NOTHING),
+    [mesh, box, highlight],
+  );
+  const section = useMemo(() => (asked && mesh ? within(asked, box) : undefined), [asked, mesh, box]);
+  const cut = useCut(mesh, section);
+  const onMove = useCallback(() => setSeen(setViewAt(rig.pose)), [rig]);
+
+  const look = (direction: Direction, points = mesh?.positions) => {
+    if (!points) return;
+    const gliding = !matchMedia('(prefers-reduced-motion: reduce)').matches;
+    rig.turnTo(rig.framing(points, direction, FILL), gliding);
+  };
+  const cutAcross = (axis: Section['axis']) => {
+    const next = sectionAcross(axis, box, rig.pose);
+    setAsked(next);
+    const direction = towardCut(next, rig.pose);
+    if (direction) look(direction);
+  };
+
+  return (
+    <div
+      className="viewport"
+      data-theme={dark ? 'dark' : 'light'}
+      data-triangles={(mesh?.triangles.length ?? 0) / 3}
+      data-stamp={stamp}
+      data-volume={volume.toFixed(2)}
+      data-section={
+        section ? `${section.axis} ${section.at.toFixed(2)} ${section.keep > 0 ? '+' : '-'}` : 'none'
+      }
+      data-cut-area={(cut?.areaMm2 ?? 0).toFixed(2)}
+    >
+      {drawable ? (
+        <Canvas
+          className="viewport-canvas"
+          role="application"
+          aria-label="The part in three dimensions. Arrow keys turn it, with Shift they move it; plus and minus zoom; Home fits it."
+          tabIndex={0}
+          frameloop="demand"
+          dpr={[1, 2]}
+          gl={RENDERER}
+          onKeyDown={(event) => {
+            if (event.ctrlKey || event.metaKey || event.altKey) return;
+            if (event.key === 'Home') look(FIRST_VIEW);
+            else if (!rig.press(event.key, event.shiftKey)) return;
+            event.preventDefault();
+          }}
+          onPointerDown={(event) => event.currentTarget.focus({ preventScroll: true })}
+        >
+          <CameraRig rig={rig} parallel={parallel} points={mesh?.positions} onMove={onMove} />
+          {mesh && (
+            <Scene
+              mesh={mesh}
+              box={box}
+              rig={rig}
+              stamp={stamp}
+              dark={dark}
+              edges={edges}
+              cut={cut}
+              lit={lit}
+            />
+          )}
+        </Canvas>
+      ) : (
+        <p className="viewport-calm">
+          This browser can’t draw in three dimensions just now. Turn on “hardware acceleration” or “WebGL” in
+          its settings, or use another browser. Numbers, drawings and files work all the same.
+        </p>
+      )}
+      {drawable && !mesh && <p className="viewport-calm">The part appears here as soon as it can be made.</p>}
+      {drawable && (
+        <ViewControls
+          seen={seen}
+          onLook={(view) => look(SET_VIEWS[view])}
+          onFit={() => look(rig.pose)}
+          parallel={parallel}
+          onParallel={setParallel}
+          edges={edges}
+          onEdges={setEdges}
+          cutting={asked !== undefined}
+          onCutting={(cutting) => (cutting ? cutAcross('x') : setAsked(undefined))}
+        />
+      )}
+      {section && (
+        <SectionStrip
+          section={section}
+          box={box}
+          onAxis={cutAcross}
+          onChange={setAsked}
+          onFace={() => look(facing(section), cut?.outline)}
+        />
+      )}
+    </div>
+  );
+}

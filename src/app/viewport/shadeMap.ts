@@ -1,0 +1,73 @@
+import { heightGrid } from './heightGrid.ts';
+import type { Box } from './meshFigures.ts';
+
+/**
+ * What the light needs to know of the part's surroundings, seen from above on a grid, four bytes a cell:
+ *   0 the top's height, blurred over about half a slot's width; 1 the same over three times that (both 0 … 255 from the
+ *   box's lowest to its highest point, bare ground being lowest);
+ *   2 how much of the ground nearby is covered, close about; 3 the same, far about.
+ * A point of the part that lies below the blurred height is in a hollow, and gets less light.
+ */
+export interface ShadeMap {
+  readonly data: Uint8Array;
+  readonly columns: number;
+  readonly rows: number;
+  /** Plan of the whole grid, mm: [xMin, yMin, width, height]. */
+  readonly plan: readonly [number, number, number, number];
+}
+
+/** mm; a slot of 2.4 mm is then still three cells wide. */
+const CELL = 0.7;
+/** mm of ground around the part: the far shadow ends within it. */
+const MARGIN = 30;
+
+export function shadeMap(positions: Float32Array, triangles: Uint32Array, box: Box): ShadeMap {
+  const { top, columns, rows, xMin, yMin } = heightGrid(positions, triangles, box, CELL, MARGIN);
+  const [low, high] = [box[2], box[5]];
+  const heights = top.map((z) => Math.max(0, z - low) / Math.max(high - low, 1e-6));
+  const covered = top.map((z) => (z >= low ? 1 : 0));
+  const layers = [
+    blur(heights, columns, rows, 1.1),
+    blur(heights, columns, rows, 3.5),
+    blur(covered, columns, rows, 1.6),
+    blur(covered, columns, rows, 8),
+  ];
+  const data = new Uint8Array(4 * columns * rows);
+  layers.forEach((layer, channel) => {
+    for (let i = 0; i < layer.length; i++) data[4 * i + channel] = Math.round(255 * (layer[i] as number));
+  });
+  return { data, columns, rows, plan: [xMin, yMin, columns * CELL, rows * CELL] };
+}
+
+/** Three box blurs each way, which together are near a Gaussian of the given standard deviation, mm. */
+function blur(values: Float32Array, columns: number, rows: number, deviation: number): Float32Array {
+  // Variance of three boxes of width w: (w² − 1) / 4.
+  const radius = Math.max(1, Math.round((Math.sqrt(4 * (deviation / CELL) ** 2 + 1) - 1) / 2));
+  let from = values;
+  for (let pass = 0; pass < 3; pass++) {
+    const wide = new Float32Array(from.length);
+    for (let j = 0; j < rows; j++) blurLine(from, wide, j * columns, 1, columns, radius);
+    const both = new Float32Array(from.length);
+    for (let i = 0; i < columns; i++) blurLine(wide, both, i, columns, rows, radius);
+    from = both;
+  }
+  return from;
+}
+
+/** One line of a box blur. Beyond the grid there is bare ground. */
+function blurLine(
+  from: Float32Array,
+  to: Float32Array,
+  offset: number,
+  stride: number,
+  count: number,
+  radius: number,
+) {
+  const at = (i: number) => (i < 0 || i >= count ? 0 : (from[offset + stride * i] as number));
+  let sum = 0;
+  for (let i = 0; i <= radius; i++) sum += at(i);
+  for (let i = 0; i < count; i++) {
+    to[offset + stride * i] = Math.max(0, sum / (2 * radius + 1));
+    sum += at(i + radius + 1) - at(i - radius);
+  }
+}
