@@ -1,3 +1,5 @@
+import { FIELDS, type Field, UNIT_OF } from './fields.ts';
+
 /** One thing wrong with a design, addressed so that a form, a command line and a file loader can all show it. */
 export interface Problem {
   /** What kind of thing is wrong; stable, for programs. */
@@ -39,6 +41,88 @@ export function sayProblem(p: Problem): string {
 export function misfit(path: string, value: number | string, allowed: string, remedy: string): Problem {
   const given = typeof value === 'number' ? `${roundForReading(value)}` : value;
   return { code: 'does-not-fit', path, value: given, allowed, remedy };
+}
+
+/**
+ * A dimension that is too great beside the others: says how much is allowed, rounded down so that the number said is
+ * itself allowed, or that none of the field's range is. `why` completes "at most 3.2 mm …".
+ */
+export function tooMuch(path: string, value: number, most: number, why: string, remedy: string): Problem {
+  const said = Math.floor(most * 100) / 100;
+  return misfit(path, value, limit(path, 'at most', said, why), remedy);
+}
+
+/** A dimension that is too little beside the others, as `tooMuch`: the number said is rounded up. */
+export function tooLittle(path: string, value: number, least: number, why: string, remedy: string): Problem {
+  const said = Math.ceil(least * 100) / 100;
+  return misfit(path, value, limit(path, 'at least', said, why), remedy);
+}
+
+/** How finely the nearest allowed value is looked for before it is narrowed down. */
+const SEARCH_STEPS = 96;
+
+/**
+ * A dimension that doesn't fit for a reason that gives no formula: the nearest value of the field that does is searched
+ * for and said.
+ *
+ * @param fits whether a value of this field, the others as they are, passes the check that failed
+ */
+export function unfitting(
+  path: string,
+  value: number,
+  fits: (value: number) => boolean,
+  why: string,
+  remedy: string,
+): Problem {
+  const { min, max } = rangeOf(path);
+  const step = (max - min) / SEARCH_STEPS;
+  let best: number | undefined;
+  for (let i = 0; i <= SEARCH_STEPS; i++) {
+    const x = min + i * step;
+    if ((best === undefined || Math.abs(x - value) < Math.abs(best - value)) && fits(x)) best = x;
+  }
+  if (best === undefined) return misfit(path, value, noneOf(path, why), remedy);
+  let bad = Math.abs(best - value) > step ? best + Math.sign(value - best) * step : value;
+  while (Math.abs(best - bad) > 0.002) {
+    const middle: number = (best + bad) / 2;
+    if (fits(middle)) best = middle;
+    else bad = middle;
+  }
+  return best < value ? tooMuch(path, value, best, why, remedy) : tooLittle(path, value, best, why, remedy);
+}
+
+function limit(path: string, words: 'at most' | 'at least', said: number, why: string): string {
+  const { min, max } = rangeOf(path);
+  return words === 'at most'
+    ? said < min
+    : said > max
+      ? noneOf(path, why)
+      : `${words} ${said}${unitOf(path)} ${why}`;
+}
+
+function noneOf(path: string, why: string): string {
+  const { min, max } = rangeOf(path);
+  return `none of ${min} to ${max}${unitOf(path)} ${why}`;
+}
+
+function numberField(path: string): Field {
+  const [group = '', key = ''] = path.split('.');
+  const fields: Readonly<Record<string, Readonly<Record<string, Field>>>> = FIELDS;
+  const field = fields[group]?.[key];
+  if (!field) throw new Error(`the table of fields has no ${path}`);
+  return field;
+}
+
+function rangeOf(path: string): { readonly min: number; readonly max: number } {
+  const field = numberField(path);
+  if (!('min' in field)) throw new Error(`${path} is no number`);
+  return field;
+}
+
+function unitOf(path: string): string {
+  const { kind } = numberField(path);
+  const unit = kind in UNIT_OF ? UNIT_OF[kind as keyof typeof UNIT_OF] : '';
+  return unit === '' || unit === '°' ? unit : ` ${unit}`;
 }
 
 /** A number as a person would write it at the bench: at most two decimals. */

@@ -1,4 +1,5 @@
 import type { Holes } from '../../models/curves/curves.ts';
+import type { DesignText } from '../../src/design/design.ts';
 import { initialDesign } from '../../src/design/initial.ts';
 import type {
   Call,
@@ -61,7 +62,7 @@ export function fakeGeometry(fake: FakeBuilds): Service<GeometryCall> {
     answer: {
       solid: async ({ design }, signal) => {
         await build('solid', signal);
-        return fakeSolid(Number(design.thickness.centre));
+        return fakeSolid(markOf(design));
       },
       file: async ({ options }) => {
         await build(options.format, { abandoned: false });
@@ -96,9 +97,13 @@ export function fakeSolid(mark: number): Solid {
 }
 
 /** A design told from others by its thickness. */
-export function marked(mark: number) {
+export function marked(mark: number): DesignText {
   const design = initialDesign();
-  return { ...design, thickness: { ...design.thickness, centre: mark } };
+  return { ...design, top: { ...design.top, thickness: mark } };
+}
+
+export function markOf(design: DesignText): number {
+  return Number(design.top.thickness);
 }
 
 export const HOLES: Holes = 'drilled';

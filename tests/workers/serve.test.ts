@@ -2,7 +2,7 @@ import { expect, test, vi } from 'vitest';
 import { DesignError, misfit } from '../../src/design/problem.ts';
 import type { DraftCall, GeometryCall, Reply } from '../../workers/protocol.ts';
 import { serve } from '../../workers/serve.ts';
-import { fakeGeometry, fakeLine, fakeSolid, HOLES, marked, servedGeometry } from './fakeLine.ts';
+import { fakeGeometry, fakeLine, fakeSolid, HOLES, marked, markOf, servedGeometry } from './fakeLine.ts';
 
 const settled = (replies: readonly Reply<GeometryCall>[]) =>
   replies.filter((reply) => reply.kind === 'answer' || reply.kind === 'refused');
@@ -141,7 +141,7 @@ test('a draft under way still answers, so that a steady stream of changes keeps 
       draft: async ({ design }) => {
         inside += 1;
         await new Promise((resolve) => setTimeout(resolve, 15));
-        return { mesh: fakeSolid(Number(design.thickness.centre)).mesh, volumeMm3: 1, ms: 15 };
+        return { mesh: fakeSolid(markOf(design)).mesh, volumeMm3: 1, ms: 15 };
       },
     },
     transfer: () => [],

@@ -90,7 +90,9 @@ function sectionTop(curves: Curves, notch: readonly [Segment, Segment, Segment])
   const before: Segment =
     edge.kind === 'round' ? arc(low, [back + by, z], [back + by, z - by], -1) : line(low, [back + by, z]);
   const after: Segment =
-    edge.kind === 'round' ? arc([front - by, z], high, [front - by, z - by], -1) : line([front - by, z], high);
+    edge.kind === 'round'
+      ? arc([front - by, z], high, [front - by, z - by], -1)
+      : line([front - by, z], high);
   return [before, ...start, after];
 }
 
@@ -136,7 +138,9 @@ function around(
   return [
     closedBody({ ...floor, to: foot(behind) }, [...over.slice(0, i), { ...run, to: head(behind) }]),
     closedBody({ ...floor, from: foot(before) }, [{ ...run, from: head(before) }, ...over.slice(i + 1)]),
-  ].map((body, n) => (n === 0 ? withWall(body, behind, 1) : withWall(body, backwards(before), body.length - 1)));
+  ].map((body, n) =>
+    n === 0 ? withWall(body, behind, 1) : withWall(body, backwards(before), body.length - 1),
+  );
 }
 
 /** A body whose straight side at `index` is replaced by a hole's wall. */

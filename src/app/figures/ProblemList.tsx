@@ -1,6 +1,7 @@
 import { GROUP_NAMES } from '../form/groupNames.ts';
 import { placeOf } from '../store/fieldAt.ts';
 import { judge } from '../store/judge.ts';
+import { mend } from '../store/mend.ts';
 import { useApp, useAppStore } from '../store/useApp.ts';
 
 /** Why the design can't be made as typed. Each line leads to its field. */
@@ -22,8 +23,7 @@ export function ProblemList() {
                   {place ? `${GROUP_NAMES[place.group]}, ${place.field.label.toLowerCase()}` : 'Design'}:{' '}
                   <span className="given">{problem.value}</span>
                 </strong>
-                <span>Allowed: {problem.allowed}.</span>
-                <span className="remedy">{problem.remedy}</span>
+                <span>{mend(problem)}</span>
               </button>
             </li>
           );

@@ -1,23 +1,20 @@
+import { massG, type SurfaceFigures } from '../../../models/surface/figures.ts';
 import type { Design } from '../../design/design.ts';
 import { sameWood, WOODS } from '../../trade/woods.ts';
 import { type Figure, fixed } from './figure.ts';
 
-/** What the surface says of the wood, mm and mm³. */
-export interface WoodFigures {
-  readonly volumeMm3: number;
-  readonly boxMm: readonly [number, number, number, number, number, number];
-  readonly centroidMm: readonly [number, number, number];
-}
-
 /** Mass, balance and size from the wood that stands over each point of the plan. */
-export function massFigures(design: Design, drilled: WoodFigures, reamed: WoodFigures): readonly Figure[] {
+export function massFigures(
+  design: Design,
+  drilled: SurfaceFigures,
+  reamed: SurfaceFigures,
+): readonly Figure[] {
   const { timber } = design;
   const wood = WOODS.find((one) => sameWood(one, timber));
   const source = wood ? `Density: ${wood.source}.` : 'Density: your own entry.';
-  const mass = (label: string, { volumeMm3 }: WoodFigures): Figure => ({
+  const mass = (label: string, { volumeMm3 }: SurfaceFigures): Figure => ({
     label,
-    // kg/m³ is 1e-6 g/mm³
-    value: fixed(timber.density * volumeMm3 * 1e-6, 1),
+    value: fixed(massG(volumeMm3, timber.density), 1),
     unit: 'g',
     formula: `density ${timber.density} kg/m³ × volume ${fixed(volumeMm3 / 1000, 2)} cm³`,
     source: `${source} Volume: the wood standing over each point of the plan, added up.`,

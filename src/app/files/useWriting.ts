@@ -24,7 +24,10 @@ export function useWriting() {
       const { name, bytes } = await client.file(store.getState().history.present, options);
       download(name, bytes);
       const seconds = ((performance.now() - began) / 1000).toFixed(1);
-      setDone({ ok: true, words: `${name}: ${Math.ceil(bytes.length / 1024)} kB, ${seconds} s.` });
+      setDone({
+        ok: true,
+        words: `${name} is written: ${Math.ceil(bytes.length / 1024)} kB in ${seconds} s.`,
+      });
     } catch (error) {
       setDone({ ok: false, words: `Not written. ${error instanceof Error ? error.message : String(error)}` });
     }

@@ -1,6 +1,7 @@
 import { applies } from '../../design/applies.ts';
 import { type Place, typedAt } from '../store/fieldAt.ts';
 import { problemsAt } from '../store/judge.ts';
+import { mend } from '../store/mend.ts';
 import { useApp } from '../store/useApp.ts';
 import { ChoiceInput } from './ChoiceInput.tsx';
 import { fieldId } from './fieldId.ts';
@@ -41,9 +42,7 @@ export function FieldRow({ place }: { place: Place }) {
       </p>
       <div id={id.problem} className="problems" aria-live="polite">
         {problems.map((problem) => (
-          <p key={`${problem.code} ${problem.path} ${problem.allowed}`}>
-            Allowed: {problem.allowed}. {problem.remedy}
-          </p>
+          <p key={`${problem.code} ${problem.path} ${problem.allowed}`}>{mend(problem)}</p>
         ))}
       </div>
     </div>

@@ -9,7 +9,7 @@ import { boxOf, meshVolume } from './meshFigures.ts';
 import { type Direction, FIRST_VIEW, SET_VIEWS, type SetView, setViewAt } from './pose.ts';
 import { Scene } from './Scene.tsx';
 import { SectionStrip } from './SectionStrip.tsx';
-import { facing, type Section, sectionAcross, towardCut, within } from './section.ts';
+import { facing, kept, type Section, sectionAcross, towardCut, within } from './section.ts';
 import type { Stamp } from './stamp.ts';
 import { useCut } from './useCut.ts';
 import { ViewControls } from './ViewControls.tsx';
@@ -55,7 +55,7 @@ export function Viewport({ mesh, stamp, dark, highlight }: Props) {
   const cut = useCut(mesh, section);
   const onMove = useCallback(() => setSeen(setViewAt(rig.pose)), [rig]);
 
-  const look = (direction: Direction, points = mesh?.positions) => {
+  const look = (direction: Direction, points = mesh && kept(mesh.positions, box, section)) => {
     if (!points) return;
     const gliding = !matchMedia('(prefers-reduced-motion: reduce)').matches;
     rig.turnTo(rig.framing(points, direction, FILL), gliding);
@@ -64,7 +64,7 @@ export function Viewport({ mesh, stamp, dark, highlight }: Props) {
     const next = sectionAcross(axis, box, rig.pose);
     setAsked(next);
     const direction = towardCut(next, rig.pose);
-    if (direction) look(direction);
+    if (direction && mesh) look(direction, kept(mesh.positions, box, next));
   };
 
   return (

@@ -42,6 +42,27 @@ export function planeOf({ axis, at, keep }: Section): Plane {
   return new Plane(normal, -keep * at);
 }
 
+/** What a section leaves of the points (xyz triples, mm), and the corners of the cut through the box. */
+export function kept(points: Float32Array, box: Box, section: Section | undefined): Float32Array {
+  if (!section) return points;
+  const { axis, at, keep } = section;
+  const k = INDEX[axis];
+  const left: number[] = [];
+  for (let i = 0; i + 2 < points.length; i += 3) {
+    if (keep * ((points[i + k] as number) - at) >= 0) left.push(...points.subarray(i, i + 3));
+  }
+  for (const x of [box[0], box[3]]) {
+    for (const y of [box[1], box[4]]) {
+      for (const z of [box[2], box[5]]) {
+        const corner = [x, y, z];
+        corner[k] = at;
+        left.push(...corner);
+      }
+    }
+  }
+  return new Float32Array(left);
+}
+
 /** From where a cut face is seen well, slantwise; nothing where the eye sees it well already. */
 export function towardCut(section: Section, eye: Direction): Direction | undefined {
   const face = facing(section);

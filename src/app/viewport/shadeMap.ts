@@ -3,10 +3,10 @@ import type { Box } from './meshFigures.ts';
 
 /**
  * What the light needs to know of the part's surroundings, seen from above on a grid, four bytes a cell:
- *   0 the top's height, blurred over about half a slot's width; 1 the same over three times that (both 0 … 255 from the
+ *   0 the top's height with slots, channels and holes filled to their lips; 1 the height, blurred (both 0 … 255 from the
  *   box's lowest to its highest point, bare ground being lowest);
  *   2 how much of the ground nearby is covered, close about; 3 the same, far about.
- * A point of the part that lies below the blurred height is in a hollow, and gets less light.
+ * A point of the part below the filled height is inside a cut, and below the blurred one in a hollow: it gets less light.
  */
 export interface ShadeMap {
   readonly data: Uint8Array;
@@ -18,6 +18,8 @@ export interface ShadeMap {
 
 /** mm; a slot of 2.4 mm is then still three cells wide. */
 const CELL = 0.7;
+/** mm; openings up to twice this wide are filled: a bevelled pin hole is about 8 mm. */
+const FILLED = 4.9;
 /** mm of ground around the part: the far shadow ends within it. */
 const MARGIN = 30;
 
@@ -27,7 +29,7 @@ export function shadeMap(positions: Float32Array, triangles: Uint32Array, box: B
   const heights = top.map((z) => Math.max(0, z - low) / Math.max(high - low, 1e-6));
   const covered = top.map((z) => (z >= low ? 1 : 0));
   const layers = [
-    blur(heights, columns, rows, 1.1),
+    close(heights, columns, rows),
     blur(heights, columns, rows, 3.5),
     blur(covered, columns, rows, 1.6),
     blur(covered, columns, rows, 8),
@@ -70,4 +72,33 @@ function blurLine(
     to[offset + stride * i] = Math.max(0, sum / (2 * radius + 1));
     sum += at(i + radius + 1) - at(i - radius);
   }
+}
+
+/** Raises every opening narrower than twice `FILLED` to its lips: the highest around, then the lowest of those. */
+function close(values: Float32Array, columns: number, rows: number): Float32Array {
+  const radius = Math.round(FILLED / CELL);
+  const highest = extremes(values, columns, rows, radius, Math.max);
+  return extremes(highest, columns, rows, radius, Math.min);
+}
+
+function extremes(
+  values: Float32Array,
+  columns: number,
+  rows: number,
+  radius: number,
+  pick: (a: number, b: number) => number,
+): Float32Array {
+  const pass = (from: Float32Array, stride: number, count: number) => {
+    const to = from.slice();
+    for (let cell = 0; cell < from.length; cell++) {
+      const place = stride === 1 ? cell % columns : Math.floor(cell / columns);
+      const first = cell - stride * Math.min(radius, place);
+      const last = cell + stride * Math.min(radius, count - 1 - place);
+      let best = from[cell] as number;
+      for (let k = first; k <= last; k += stride) best = pick(best, from[k] as number);
+      to[cell] = best;
+    }
+    return to;
+  };
+  return pass(pass(values, 1, columns), columns, rows);
 }

@@ -66,17 +66,17 @@ const fragmentShader = /* glsl */ `
     float falloff = pow(78400.0 / dot(toKey, toKey), 0.55);
     vec3 key = normalize(toKey);
 
-    // Hollows: below the blurred height of the top, and above the underside.
-    vec2 plan = (vPlace.xy + n.xy * 0.5 - shadePlan.xy) / shadePlan.zw;
+    // How far inside a cut (below its lips, above the underside), and how deep in a wide hollow.
+    vec2 plan = (vPlace.xy + n.xy * 0.6 - shadePlan.xy) / shadePlan.zw;
     vec2 around = mix(vec2(heights.x), vec2(heights.y), texture2D(shade, plan).rg);
-    float fromAbove = max(0.55 * (around.x - vPlace.z), around.y - vPlace.z);
-    float fromBelow = n.z < -0.5 ? 0.0 : vPlace.z - heights.x + 0.6;
-    float depth = min(fromAbove, fromBelow);
-    float open = 1.0 - 0.68 * smoothstep(0.0, 5.5, depth);
+    float inside = n.z < -0.5 ? 0.0 : around.x - vPlace.z;
+    float fromBelow = vPlace.z - heights.x + 0.8;
+    float open = 1.0 - 0.72 * smoothstep(0.0, 8.0, min(inside, fromBelow));
+    open *= 1.0 - 0.3 * smoothstep(0.0, 3.0, n.z < 0.2 ? 0.0 : around.y - vPlace.z);
 
     vec4 grainHere = woodAt(vPlace);
     // Slot and holes are cut after the top is finished: fresh wood, paler than what has been oiled.
-    vec3 albedo = mix(grainHere.rgb, fresh * (0.75 + 0.5 * grainHere.g), 0.8 * smoothstep(0.6, 1.6, depth));
+    vec3 albedo = mix(grainHere.rgb, fresh * (0.75 + 0.5 * grainHere.g), 0.85 * smoothstep(0.2, 0.55, inside));
     // End grain drinks the light.
     albedo *= 1.0 - 0.3 * n.x * n.x;
 

@@ -8,7 +8,7 @@ import { type FakeBuilds, fakeGeometry, HOLES, marked } from '../../workers/fake
 import { type FakeWorkers, fakeWorkers, QUICK } from './fakeWorkers.ts';
 
 const until = (check: () => void) => vi.waitFor(check, { timeout: 5000, interval: 2 });
-const later = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
+const later = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
 const forever = new Promise<never>(() => {});
 
 let client: Client | undefined;

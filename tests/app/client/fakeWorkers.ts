@@ -2,7 +2,7 @@ import type { SpawnWorkers } from '../../../src/app/client/spawnWorkers.ts';
 import type { Limits, Spawn } from '../../../src/app/client/workerLine.ts';
 import type { DraftCall, GeometryCall } from '../../../workers/protocol.ts';
 import { type Service, serve } from '../../../workers/serve.ts';
-import { type FakeBuilds, fakeGeometry, fakeLine, fakeSolid } from '../../workers/fakeLine.ts';
+import { type FakeBuilds, fakeGeometry, fakeLine, fakeSolid, markOf } from '../../workers/fakeLine.ts';
 
 /** Short enough to wait for, long enough for a busy machine. */
 export const QUICK: Limits = {
@@ -50,7 +50,7 @@ export function fakeWorkers(
       warmUp: async () => {},
       answer: {
         draft: async ({ design }) => {
-          const { mesh } = fakeSolid(Number(design.thickness.centre));
+          const { mesh } = fakeSolid(markOf(design));
           return { mesh, volumeMm3: 1, ms: 1 };
         },
       },

@@ -1,0 +1,39 @@
+import type { Holes, Pin } from '../curves/curves.ts';
+import type { MeshBuilder } from './meshBuilder.ts';
+import type { Vec3 } from './vec3.ts';
+
+/**
+ * Adds one pin hole's cut: its outline turned about the pin's axis. The polygon is drawn a little outside the circle,
+ * so that it covers as much: chords alone would leave wood in every hole.
+ */
+export function pinMesh(mesh: MeshBuilder, pin: Pin, holes: Holes, deviation: number): void {
+  const outline = pin.outline[holes];
+  const widest = Math.max(...outline.map(([r]) => r));
+  const n = Math.max(8, Math.ceil(Math.PI / Math.acos(1 - Math.min(1, deviation / widest))));
+  const turn = (2 * Math.PI) / n;
+  const swell = Math.sqrt(turn / Math.sin(turn));
+  const spokes = Array.from({ length: n }, (_, i) => [Math.cos(i * turn), Math.sin(i * turn)] as const);
+
+  const rings = outline.map(([r, z]) =>
+    r === 0
+      ? [mesh.point([pin.at[0], pin.at[1], z])]
+      : spokes.map(([c, s]) => mesh.point([pin.at[0] + r * swell * c, pin.at[1] + r * swell * s, z])),
+  );
+  for (let k = 1; k < rings.length; k++) {
+    const [low, high] = [rings[k - 1] as number[], rings[k] as number[]];
+    const [[r0, z0], [r1, z1]] = [outline[k - 1], outline[k]] as [readonly [number, number], readonly [number, number]];
+    const length = Math.hypot(r1 - r0, z1 - z0);
+    const [out, up] = [(z1 - z0) / length, (r0 - r1) / length];
+    const normal = (i: number): Vec3 => {
+      const [c, s] = spokes[i] as readonly [number, number];
+      return [out * c, out * s, up];
+    };
+    for (let i = 0; i < n; i++) {
+      const next = (i + 1) % n;
+      const [a, b] = [low[i % low.length] as number, low[next % low.length] as number];
+      const [c, d] = [high[i % high.length] as number, high[next % high.length] as number];
+      if (a !== b) mesh.triangle(a, b, d, normal(i), normal(next), normal(next));
+      if (c !== d) mesh.triangle(a, d, c, normal(i), normal(next), normal(i));
+    }
+  }
+}

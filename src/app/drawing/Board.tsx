@@ -1,0 +1,80 @@
+import { useMemo, useRef, useState } from 'react';
+import { arrange } from './arrange.ts';
+import { DimensionInput } from './DimensionInput.tsx';
+import { DimensionLabel } from './DimensionLabel.tsx';
+import { DimensionLines } from './DimensionLines.tsx';
+import type { DrawingProps } from './Drawing.tsx';
+import { dimensions } from './dimensions.ts';
+import { drawingShapes } from './drawingShapes.ts';
+import { fieldText } from './fieldText.ts';
+import { PartLines } from './PartLines.tsx';
+import { partExtent } from './partOnSheet.ts';
+import type { Size } from './placeViews.ts';
+
+interface BoardProps extends DrawingProps {
+  readonly curves: NonNullable<DrawingProps['curves']>;
+  readonly size: Size;
+}
+
+/** The drawing at a known size. */
+export function Board({ curves, text, selected, onSelect, onEdit, stale, size }: BoardProps) {
+  const [editing, setEditing] = useState<string>();
+  const board = useRef<HTMLDivElement>(null);
+  const shapes = useMemo(() => drawingShapes(curves, text), [curves, text]);
+  const extent = useMemo(() => partExtent(shapes), [shapes]);
+  const wanted = useMemo(() => dimensions(curves, text), [curves, text]);
+  const layout = useMemo(() => arrange(size, extent, wanted, selected), [size, extent, wanted, selected]);
+  if (!layout) return null;
+
+  const edited = layout.marks.find((m) => m.dimension.path !== undefined && m.dimension.path === editing);
+  const leave = (path: string) => {
+    setEditing(undefined);
+    // the caret goes back to where it was called from, once the label stands there again
+    requestAnimationFrame(() =>
+      board.current?.querySelector<HTMLElement>(`[data-path="${path}"]`)?.focus({ preventScroll: true }),
+    );
+  };
+  return (
+    <div className={stale ? 'drawing-board stale' : 'drawing-board'} ref={board}>
+      <svg className="drawing-lines" width={size.width} height={size.height} aria-hidden="true">
+        <PartLines shapes={shapes} views={layout.views} selected={selected} />
+        {layout.marks.map((mark) => (
+          <DimensionLines
+            key={mark.dimension.spoken}
+            mark={mark}
+            selected={mark.dimension.path !== undefined && mark.dimension.path === selected}
+          />
+        ))}
+      </svg>
+      {layout.marks.map((mark) => (
+        <DimensionLabel
+          key={mark.dimension.path ?? 'reference'}
+          mark={mark}
+          selected={mark.dimension.path !== undefined && mark.dimension.path === selected}
+          hidden={mark === edited}
+          onPress={(path) => {
+            onSelect(path);
+            setEditing(path);
+          }}
+        />
+      ))}
+      {edited && editing !== undefined && (
+        <DimensionInput
+          key={editing}
+          label={edited.label}
+          text={fieldText(text, editing)}
+          size={size}
+          onEnter={(typed) => {
+            leave(editing);
+            onEdit(editing, typed);
+          }}
+          onEscape={() => leave(editing)}
+          onLeave={(typed) => {
+            setEditing(undefined);
+            if (typed !== undefined) onEdit(editing, typed);
+          }}
+        />
+      )}
+    </div>
+  );
+}
