@@ -5,14 +5,15 @@ import { useApp, useAppStore } from '../store/useApp.ts';
 /** The live drawing of the last good design, on which numbers can be changed. */
 export function PlanView() {
   const store = useAppStore();
-  const curves = useApp(({ lastGood }) => lastGood?.curves);
+  const lastGood = useApp((state) => state.lastGood);
   const selected = useApp(({ session }) => session.selected);
   const text = useApp(({ history }) => history.present);
   return (
     <Drawing
-      curves={curves}
+      curves={lastGood?.curves}
       selected={selected}
       text={text}
+      stale={lastGood !== undefined && lastGood.text !== text}
       onSelect={store.select}
       onEdit={(path, typed) => store.edit(path, kept(typed))}
     />

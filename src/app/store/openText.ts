@@ -1,7 +1,7 @@
 import type { DesignText } from '../../design/design.ts';
 import { DesignError, type Problem } from '../../design/problem.ts';
 import { readDesign } from '../../design/read.ts';
-import { placeOf, typedAt } from './fieldAt.ts';
+import { placeOf } from './fieldAt.ts';
 
 /** What a person can put right in the form. Everything else means that the file is not such a design. */
 const MENDABLE: readonly Problem['code'][] = [
@@ -30,7 +30,9 @@ export function openText(json: unknown): DesignText {
 function showable(json: unknown, path: string): boolean {
   const place = placeOf(path);
   if (!place) return false;
-  const given: unknown = typedAt(json as DesignText, place);
+  const given = (json as Readonly<Record<string, Readonly<Record<string, unknown>>>>)[place.group]?.[
+    place.key
+  ];
   if (place.field.kind === 'lengths') return Array.isArray(given) && given.every(plain);
   return plain(given);
 }

@@ -1,0 +1,154 @@
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { keepBuilding } from '../../src/app/part/keepBuilding.ts';
+import { shownPart } from '../../src/app/store/shownPart.ts';
+import { createAppStore } from '../../src/app/store/store.ts';
+import { initialDesign } from '../../src/design/initial.ts';
+import { aDraft, aSolid, clientDouble } from './doubles.ts';
+
+beforeEach(() => {
+  vi.useFakeTimers();
+});
+afterEach(() => {
+  vi.useRealTimers();
+});
+
+function bench() {
+  const store = createAppStore({ text: initialDesign() });
+  const double = clientDouble();
+  const building = keepBuilding(store, double.client);
+  /** Lets answers arrive. */
+  const settle = () => vi.advanceTimersByTimeAsync(0);
+  const rest = () => vi.advanceTimersByTimeAsync(1000);
+  const shown = () => shownPart(store.getState());
+  return { store, building, settle, rest, shown, ...double };
+}
+
+test('the draft is asked for at once, the exact solid when the design has rested', async () => {
+  const { drafts, solids, rest, settle, shown } = bench();
+  expect(drafts.length).toBe(1);
+  expect(solids.length).toBe(0);
+  expect(shown().stamp).toBe('none');
+  const draft = aDraft(31_000);
+  drafts[0]?.answer(draft);
+  await settle();
+  expect(shown()).toMatchObject({ stamp: 'draft', ms: 15, solid: undefined });
+  expect(shown().mesh).toBe(draft.mesh);
+  await rest();
+  expect(solids.length).toBe(1);
+  const solid = aSolid(31_010);
+  solids[0]?.answer(solid);
+  await settle();
+  expect(shown()).toMatchObject({ stamp: 'solid', ms: 310 });
+  expect(shown().solid).toBe(solid);
+});
+
+test('every change asks for a draft, and only the last one for a solid', async () => {
+  const { store, drafts, solids, rest } = bench();
+  for (let i = 0; i < 50; i++) {
+    store.edit('top.tip', 3 + i / 100);
+    await vi.advanceTimersByTimeAsync(20);
+  }
+  expect(drafts.length).toBe(50);
+  await rest();
+  expect(solids.map(({ text }) => text.top.tip)).toEqual([3.49]);
+});
+
+test('an exact solid that comes for an older design is not shown as current', async () => {
+  const { store, drafts, solids, rest, settle, shown } = bench();
+  await rest();
+  store.edit('top.tip', 4);
+  solids[0]?.answer(aSolid(1));
+  await settle();
+  expect(shown()).toMatchObject({ stamp: 'draft', solid: undefined });
+  const draft = aDraft(2);
+  drafts[1]?.answer(draft);
+  await settle();
+  expect(shown().mesh).toBe(draft.mesh);
+});
+
+test('what can’t be made is not asked for; the last good part stays, marked as not current', async () => {
+  const { store, drafts, solids, rest, settle, shown } = bench();
+  const solid = aSolid(1);
+  await rest();
+  solids[0]?.answer(solid);
+  await settle();
+  store.edit('top.tip', 99);
+  await rest();
+  expect(drafts.length).toBe(1);
+  expect(solids.length).toBe(1);
+  expect(shown()).toMatchObject({ stamp: 'stale', solid: undefined });
+  expect(shown().mesh).toBe(solid.mesh);
+  store.undo();
+  await rest();
+  expect(solids.length, 'the solid of this very design is still there').toBe(1);
+  expect(shown().stamp).toBe('solid');
+});
+
+test('a refused solid leaves the draft and says why, until the design changes or it is asked for again', async () => {
+  const { store, building, drafts, solids, rest, settle, shown } = bench();
+  drafts[0]?.answer(aDraft(1));
+  await rest();
+  solids[0]?.refuse({ kind: 'kernel', message: 'The blend would not close.' });
+  await settle();
+  expect(shown()).toMatchObject({ stamp: 'draft', trouble: { kind: 'kernel' } });
+  building.again();
+  expect(shown().trouble).toBeUndefined();
+  await rest();
+  expect(solids.length).toBe(2);
+  solids[1]?.refuse({ kind: 'stopped', message: 'The kernel was lost.' });
+  await settle();
+  expect(shown().trouble).toMatchObject({ kind: 'stopped' });
+  store.edit('top.tip', 4);
+  expect(shown().trouble).toBeUndefined();
+});
+
+test('a question that a newer one replaced is no trouble', async () => {
+  const { drafts, settle, shown } = bench();
+  drafts[0]?.refuse({ kind: 'superseded' });
+  await settle();
+  expect(shown().trouble).toBeUndefined();
+});
+
+test('a refused draft of a part on the screen marks it as not current', async () => {
+  const { store, drafts, settle, shown } = bench();
+  drafts[0]?.answer(aDraft(1));
+  await settle();
+  store.edit('top.tip', 4);
+  drafts[1]?.refuse({ kind: 'stopped', message: 'The quick picture was lost.' });
+  await settle();
+  expect(shown()).toMatchObject({ stamp: 'stale', trouble: { kind: 'stopped' } });
+});
+
+test('holes as reamed are another part', async () => {
+  const { store, drafts, solids, rest, settle, shown } = bench();
+  await rest();
+  solids[0]?.answer(aSolid(1));
+  await settle();
+  store.setSession({ holes: 'reamed' });
+  expect(drafts.at(-1)?.holes).toBe('reamed');
+  expect(shown().solid).toBeUndefined();
+  await rest();
+  expect(solids.at(-1)?.holes).toBe('reamed');
+});
+
+test('selecting and folding ask for nothing', async () => {
+  const { store, drafts, solids, rest } = bench();
+  await rest();
+  store.select('top.tip');
+  store.toggleGroup('pins');
+  store.setSession({ share: 0.4 });
+  await rest();
+  expect([drafts.length, solids.length]).toEqual([1, 1]);
+});
+
+test('the kernel’s state reaches the store; after the end nothing does', async () => {
+  const { store, building, drafts, settle, say, shown } = bench();
+  say({ kernel: 'building', threads: true, heapBytes: 5, trouble: undefined });
+  expect(store.getState().kernel).toMatchObject({ kernel: 'building', threads: true });
+  building.stop();
+  drafts[0]?.answer(aDraft(1));
+  say({ kernel: 'ready', threads: true, heapBytes: 5, trouble: undefined });
+  await settle();
+  expect(store.getState().kernel.kernel).toBe('building');
+  expect(shown().stamp).toBe('none');
+});
