@@ -1,11 +1,13 @@
 import type { Design } from '../../src/design/design.ts';
-import { DesignError, misfit, type Problem, roundForReading } from '../../src/design/problem.ts';
+import { DesignError, type Problem, tooLittle, tooMuch } from '../../src/design/problem.ts';
 import type { Channel, Pin, Profile } from './curves.ts';
 import { drop } from './profile.ts';
 import type { Point } from './segment.ts';
 
 /** Flattest ramp that still comes out of the wood at a definite place: 1 in 25 over the crown's own slope. */
 const LEAST_SLOPE = 0.04;
+/** How much narrower than the drill a channel is, mm: its start stands inside the hole. */
+const NARROWER = 0.2;
 
 /**
  * The string channels, one a pin, each aimed at its string's place on the saddle.
@@ -22,23 +24,20 @@ export function channels(
 ): readonly Channel[] {
   const p = design.pins;
   if (p.channel === 'none') return [];
-  if (p.channelWidth > p.drill - 0.2) {
+  if (p.channelWidth > p.drill - NARROWER) {
+    const remedy = 'Take a narrower channel or a wider drill.';
     throw new DesignError([
-      misfit(
-        'pins.channelWidth',
-        p.channelWidth,
-        `at most ${roundForReading(p.drill - 0.2)} mm, narrower than the drill`,
-        'Take a narrower channel or a wider drill.',
-      ),
+      tooMuch('pins.channelWidth', p.channelWidth, p.drill - NARROWER, 'in a hole of this drill', remedy),
     ]);
   }
-  const made = pins.map((pin, i) => channel(design, profile, pin, places[i] ?? pin.at[0], slotAngle));
+  const made = pins.map((pin, i) => drawChannel(design, profile, pin, places[i] ?? pin.at[0], slotAngle));
   const problem = made.find((m): m is Problem => 'code' in m);
   if (problem) throw new DesignError([problem]);
   return made as readonly Channel[];
 }
 
-function channel(
+/** One string channel, or why its ramp is too flat to come out of the wood. */
+export function drawChannel(
   design: Design,
   profile: Profile,
   pin: Pin,
@@ -57,12 +56,8 @@ function channel(
   const crownSlope = x / Math.sqrt(profile.crownRadius ** 2 - x * x);
   const net = rise - crownSlope * Math.abs(direction[0]);
   if (net < LEAST_SLOPE) {
-    return misfit(
-      'pins.channelDepth',
-      depth,
-      `at least ${roundForReading(depth + (LEAST_SLOPE - net) * length)} mm over this length`,
-      'Deepen or shorten the channel.',
-    );
+    const least = depth + (LEAST_SLOPE - net) * length;
+    return tooLittle('pins.channelDepth', depth, least, 'over this length', 'Deepen or shorten the channel.');
   }
   // carried on until its floor clears the higher side of the crown, so that the cut leaves the wood cleanly
   const beyond = (0.2 + (crownSlope * width) / 2) / net;
@@ -73,6 +68,7 @@ function channel(
     direction,
     width,
     reach,
+    ends: length + (crownSlope * width) / 2 / net,
     outline: [
       [0, start],
       [reach, topAtEnd + rise * beyond],

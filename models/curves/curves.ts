@@ -86,4 +86,6 @@ export interface Channel {
   readonly outline: readonly Point[];
   /** s at which the cut ends, in the air above the surface. */
   readonly reach: number;
+  /** s beyond which it meets no wood: past `length` on the higher side of the crown. */
+  readonly ends: number;
 }

@@ -1,5 +1,5 @@
 import type { Design } from '../../src/design/design.ts';
-import { DesignError, misfit, type Problem, roundForReading } from '../../src/design/problem.ts';
+import { DesignError, type Problem, tooLittle, tooMuch } from '../../src/design/problem.ts';
 import type { Pin, Profile, Underside } from './curves.ts';
 import { drop } from './profile.ts';
 import type { Point } from './segment.ts';
@@ -8,6 +8,11 @@ import { undersideHeight } from './underside.ts';
 
 /** Least wood left anywhere that a cut could come near, mm: less breaks away under the tool. */
 export const LEAST_WOOD = 0.5;
+
+/** Least difference between a bevel's diameter and the hole's, mm. */
+const LEAST_BEVEL = 0.1;
+/** Most that the crown's slope may be of the bevel's own: beyond, the bevel's rim runs far up the crown. */
+const STEEPEST = 0.6;
 
 /** Where each pin's centre lies in plan, mm, treble first. */
 export function pinPlaces(design: Design): readonly Point[] {
@@ -31,25 +36,14 @@ function unsuited(design: Design): readonly Problem[] {
   const p = design.pins;
   const out: Problem[] = [];
   if (p.taper > 0 && p.mouth < p.drill) {
-    out.push(
-      misfit(
-        'pins.mouth',
-        p.mouth,
-        `at least the drill, ${roundForReading(p.drill)} mm`,
-        'Widen the mouth or take a smaller drill.',
-      ),
-    );
+    const remedy = 'Widen the mouth or take a smaller drill.';
+    out.push(tooLittle('pins.mouth', p.mouth, p.drill, 'with this drill', remedy));
   }
   const hole = Math.max(p.drill, p.taper > 0 ? p.mouth : 0);
-  if (p.bevel === 'cut' && p.bevelDiameter < hole + 0.1) {
-    out.push(
-      misfit(
-        'pins.bevelDiameter',
-        p.bevelDiameter,
-        `more than ${roundForReading(hole + 0.1)} mm, or reaming takes it all`,
-        'Widen the bevel, or leave it out.',
-      ),
-    );
+  if (p.bevel === 'cut' && p.bevelDiameter < hole + LEAST_BEVEL) {
+    const remedy = 'Widen the bevel, or leave it out.';
+    const why = 'or reaming takes it all';
+    out.push(tooLittle('pins.bevelDiameter', p.bevelDiameter, hole + LEAST_BEVEL, why, remedy));
   }
   return out;
 }
@@ -59,14 +53,9 @@ function pin(design: Design, at: Point, profile: Profile, face: Underside): Pin 
   const radius = profile.crownRadius;
   const x = Math.abs(at[0]);
   if (x > profile.crownEnd) {
-    throw new DesignError([
-      misfit(
-        'pins.spread',
-        p.spread,
-        'pins that stand in the middle block',
-        'Narrow the pins’ spread or lengthen the middle block.',
-      ),
-    ]);
+    const most = (p.spread * profile.crownEnd) / x;
+    const remedy = 'Narrow the pins’ spread or lengthen the middle block.';
+    throw new DesignError([tooMuch('pins.spread', p.spread, most, 'in this middle block', remedy)]);
   }
   const top = profile.thickness - drop(radius, x);
   const slope = x / Math.sqrt(radius * radius - x * x);
@@ -75,15 +64,11 @@ function pin(design: Design, at: Point, profile: Profile, face: Underside): Pin 
       ? { radius: p.bevelDiameter / 2, flare: Math.tan((p.bevelAngle * Math.PI) / 360) }
       : undefined;
   const widest = Math.max(p.drill / 2, p.taper > 0 ? p.mouth / 2 : 0, bevel?.radius ?? 0);
-  if (bevel && slope * bevel.flare > 0.6) {
-    throw new DesignError([
-      misfit(
-        'pins.bevelAngle',
-        p.bevelAngle,
-        `at most ${Math.floor((Math.atan(0.6 / slope) * 360) / Math.PI)}° where the crown slopes as it does at the outer pins`,
-        'Take a smaller bevel angle or a flatter crown.',
-      ),
-    ]);
+  if (bevel && slope * bevel.flare > STEEPEST) {
+    const most = (Math.atan(STEEPEST / slope) * 360) / Math.PI;
+    const why = 'where the crown slopes as it does at the outer pins';
+    const remedy = 'Take a smaller bevel angle or a flatter crown.';
+    throw new DesignError([tooMuch('pins.bevelAngle', p.bevelAngle, most, why, remedy)]);
   }
   // up the slope the bevel's flare meets the crown higher than on the axis: carry the cut past that
   const over = 0.15 + (slope * widest) / (1 - slope * (bevel?.flare ?? 0));

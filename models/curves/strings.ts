@@ -1,6 +1,9 @@
 import type { Design } from '../../src/design/design.ts';
-import { DesignError, misfit } from '../../src/design/problem.ts';
+import { DesignError, misfit, tooLittle } from '../../src/design/problem.ts';
 import { handSign } from './slot.ts';
+
+/** Least air between neighbouring strings, mm. */
+const LEAST_GAP = 0.5;
 
 /**
  * x of each string's centre at the saddle, mm, treble first. Equal centres divide the spread; equal gaps leave the
@@ -24,15 +27,11 @@ export function stringPlaces(design: Design): readonly number[] {
   }
   const halves = diameters.slice(1).map((d, i) => (d + (diameters[i] ?? d)) / 2);
   const gap = (spread - halves.reduce((a, b) => a + b, 0)) / (count - 1);
-  if (gap < 0.5) {
-    throw new DesignError([
-      misfit(
-        'strings.spread',
-        spread,
-        'a spread that leaves at least 0.5 mm between strings',
-        'Widen the spread or use fewer strings.',
-      ),
-    ]);
+  if (gap < LEAST_GAP) {
+    const least = spread + (LEAST_GAP - gap) * (count - 1);
+    const why = `for ${LEAST_GAP} mm between these strings`;
+    const remedy = 'Widen the spread or use fewer strings.';
+    throw new DesignError([tooLittle('strings.spread', spread, least, why, remedy)]);
   }
   const places = [spread / 2];
   for (const half of halves) places.push((places[places.length - 1] ?? 0) - half - gap);

@@ -9,7 +9,8 @@ import type { Vec3 } from './vec3.ts';
 export function pinMesh(mesh: MeshBuilder, pin: Pin, holes: Holes, deviation: number): void {
   const outline = pin.outline[holes];
   const widest = Math.max(...outline.map(([r]) => r));
-  const n = Math.max(8, Math.ceil(Math.PI / Math.acos(1 - Math.min(1, deviation / widest))));
+  // drawn so, its corners stray furthest: by r·φ²/12, φ the angle between them (derived)
+  const n = Math.max(8, Math.ceil((2 * Math.PI) / Math.sqrt((12 * deviation) / widest)));
   const turn = (2 * Math.PI) / n;
   const swell = Math.sqrt(turn / Math.sin(turn));
   const spokes = Array.from({ length: n }, (_, i) => [Math.cos(i * turn), Math.sin(i * turn)] as const);

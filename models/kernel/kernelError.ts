@@ -7,8 +7,10 @@ export class KernelError extends Error {
     /** What was being made, in the bench's words. */
     readonly step: string,
     readonly reason: string,
+    /** What the kernel threw: a trap, unlike an exception, leaves the kernel unusable. */
+    cause?: unknown,
   ) {
-    super(`${step}: ${reason}`);
+    super(`${step}: ${reason}`, { cause });
   }
 }
 
@@ -18,7 +20,7 @@ export function step<T>(kernel: Kernel, name: string, work: () => T): T {
     return work();
   } catch (error) {
     if (error instanceof KernelError) throw error;
-    throw new KernelError(name, reasonOf(kernel, error));
+    throw new KernelError(name, reasonOf(kernel, error), error);
   }
 }
 

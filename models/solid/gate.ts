@@ -1,9 +1,8 @@
-import { polygon } from '../curves/chain.ts';
 import type { Curves } from '../curves/curves.ts';
-import { undersideHeight } from '../curves/underside.ts';
+import { curvesBox } from '../curves/curvesBox.ts';
 import type { Kernel, Shape } from '../kernel/kernel.ts';
 import { KernelError } from '../kernel/kernelError.ts';
-import { areaOf, type Box, boxOf, countSolids, isValid, volumeOf } from '../kernel/measure.ts';
+import { areaOf, boxOf, countSolids, isValid, volumeOf } from '../kernel/measure.ts';
 import type { PartMesh } from '../mesh/partMesh.ts';
 import type { SolidFigures } from './solidFigures.ts';
 import { throughHoles } from './throughHoles.ts';
@@ -49,13 +48,4 @@ export function gate(
     centroidMm: [centroid[0], centroid[1], centroid[2]],
     throughHoles: curves.pins.length,
   };
-}
-
-/** The box that the curves put round the part, mm. */
-export function curvesBox({ outline, profile, underside }: Curves): Box {
-  const points = polygon(outline, 0.001);
-  const xs = points.map((p) => p[0]);
-  const ys = points.map((p) => p[1]);
-  const low = Math.min(...points.map(([x, y]) => undersideHeight(underside, x, y)));
-  return [Math.min(...xs), Math.min(...ys), low, Math.max(...xs), Math.max(...ys), profile.thickness];
 }

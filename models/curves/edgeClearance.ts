@@ -1,0 +1,79 @@
+import type { Design } from '../../src/design/design.ts';
+import { type Problem, tooLittle, tooMuch } from '../../src/design/problem.ts';
+import type { Curves } from './curves.ts';
+import { LEAST_WOOD } from './pins.ts';
+import { topHeight } from './topHeight.ts';
+import { undersideHeight } from './underside.ts';
+
+/** How far a tangent arc must exceed the round-over that rolls along it: the ball must turn inside it. */
+const ROLL = 1.25;
+
+/** Size of the top edge's round-over or chamfer, mm; 0 when it is left square. */
+export function edgeSize(design: Design): number {
+  return design.top.edge === 'none' ? 0 : design.top.edgeSize;
+}
+
+/** Whether the wings keep their wood, and the top edge's round-over or chamfer finds room all round. */
+export function edgeClearance(design: Design, curves: Curves): readonly Problem[] {
+  return [...edgeOnTip(design), ...edgeOnShoulder(design), ...edgeOnOutline(design, curves), ...wing(design, curves)];
+}
+
+function edgeOnTip({ top }: Design): Problem[] {
+  if (top.edge === 'none' || top.edgeSize <= top.tip - LEAST_WOOD) return [];
+  const remedy = 'Take a smaller edge or a thicker tip.';
+  return [tooMuch('top.edgeSize', top.edgeSize, top.tip - LEAST_WOOD, 'on this wing tip', remedy)];
+}
+
+function edgeOnShoulder(design: Design): Problem[] {
+  const least = ROLL * edgeSize(design);
+  if (design.top.shoulder >= least) return [];
+  const remedy = 'Take a larger shoulder or a smaller edge.';
+  return [tooLittle('top.shoulder', design.top.shoulder, least, 'with this edge', remedy)];
+}
+
+/** The edge's ball turns inside every arc that swells outward: corners, knees, bellies, tips. */
+function edgeOnOutline(design: Design, { outline }: Curves): Problem[] {
+  const size = edgeSize(design);
+  if (size === 0) return [];
+  const f = design.footprint;
+  const corners = (['cornerFront', 'cornerBack'] as const).filter(
+    (corner) => f.tip !== 'round' && f[corner] < ROLL * size,
+  );
+  if (corners.length > 0) {
+    const remedy = 'Take a larger corner radius or a smaller edge.';
+    return corners.map((c) => tooLittle(`footprint.${c}`, f[c], ROLL * size, 'with this edge', remedy));
+  }
+  const tightest = Math.min(
+    ...outline.map((s) => (s.kind === 'arc' && s.turn === 1 ? s.radius : Number.POSITIVE_INFINITY)),
+  );
+  if (tightest >= ROLL * size) return [];
+  const why = `where the outline curves as tightly as here: ${Math.round(tightest * 100) / 100} mm`;
+  const remedy = 'Take a smaller edge, or ease the sweep, the knee or the tip.';
+  return [tooMuch('top.edgeSize', size, tightest / ROLL, why, remedy)];
+}
+
+/** A hollow underside and a low wing can meet between block and tip: the dome rises toward the middle, the wing may not. */
+function wing(design: Design, { profile, underside }: Curves): Problem[] {
+  const { top, footprint } = design;
+  const need = LEAST_WOOD + edgeSize(design);
+  if (top.tip < need) return []; // said already, of the tip itself
+  const thinnest = leastOn(
+    (x) => topHeight(profile, x) - undersideHeight(underside, x, 0),
+    profile.crownEnd,
+    footprint.length / 2,
+  );
+  if (thinnest >= need) return [];
+  const remedy = 'Make the tip thicker, the wing rise more, the edge smaller or the underside flatter.';
+  return [tooLittle('top.tip', top.tip, top.tip + need - thinnest, 'over this hollow underside', remedy)];
+}
+
+/** Least value of a function that falls and then rises between a and b, by thirds. */
+function leastOn(f: (x: number) => number, a: number, b: number): number {
+  let [low, high] = [a, b];
+  for (let i = 0; i < 60; i++) {
+    const third = (high - low) / 3;
+    if (f(low + third) <= f(high - third)) high -= third;
+    else low += third;
+  }
+  return f((low + high) / 2);
+}
