@@ -54,7 +54,10 @@ function clear(channels: readonly Channel[], { pins, profile }: Curves, slot: re
 
 /** The channel in plan, as far as it cuts wood. */
 function plan({ at, direction: [dx, dy], width, ends }: Channel): Polygon {
-  const corner = (s: number, aside: number): Point => [at[0] + s * dx - aside * dy, at[1] + s * dy + aside * dx];
+  const corner = (s: number, aside: number): Point => [
+    at[0] + s * dx - aside * dy,
+    at[1] + s * dy + aside * dx,
+  ];
   const r = width / 2;
   return [corner(0, -r), corner(ends, -r), corner(ends, r), corner(0, r)];
 }

@@ -3,7 +3,11 @@ import type { Curves } from './curves.ts';
 import { undersideHeight } from './underside.ts';
 
 /** The box that the curves put round the part: [xMin, yMin, zMin, xMax, yMax, zMax], mm. */
-export function curvesBox({ outline, profile, underside }: Curves): readonly [number, number, number, number, number, number] {
+export function curvesBox({
+  outline,
+  profile,
+  underside,
+}: Curves): readonly [number, number, number, number, number, number] {
   const points = polygon(outline, 0.001);
   const xs = points.map((p) => p[0]);
   const ys = points.map((p) => p[1]);

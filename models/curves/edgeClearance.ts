@@ -15,7 +15,12 @@ export function edgeSize(design: Design): number {
 
 /** Whether the wings keep their wood, and the top edge's round-over or chamfer finds room all round. */
 export function edgeClearance(design: Design, curves: Curves): readonly Problem[] {
-  return [...edgeOnTip(design), ...edgeOnShoulder(design), ...edgeOnOutline(design, curves), ...wing(design, curves)];
+  return [
+    ...edgeOnTip(design),
+    ...edgeOnShoulder(design),
+    ...edgeOnOutline(design, curves),
+    ...wing(design, curves),
+  ];
 }
 
 function edgeOnTip({ top }: Design): Problem[] {

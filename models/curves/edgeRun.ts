@@ -1,5 +1,5 @@
-import { misfit, type Problem, roundForReading } from '../../src/design/problem.ts';
-import { arc, type Chain, line, type Point, type Segment } from './segment.ts';
+import { type Problem, tooLittle, tooMuch } from '../../src/design/problem.ts';
+import { arc, type Chain, LEAST_PIECE, line, type Point, type Segment } from './segment.ts';
 
 /** How half of a front or back edge goes, from the centre line (x = 0) to the tip (x = halfLength), mm. */
 export interface EdgeRun {
@@ -16,6 +16,9 @@ export interface EdgeRun {
   readonly knee: number;
 }
 
+/** Most that an edge may go front to back for each millimetre along the bridge. */
+const STEEPEST = 0.9;
+
 /** Half an edge as tangent lines and arcs walking toward +x, or why it doesn't fit. */
 export function edgeRun(run: EdgeRun): Chain | Problem {
   const { form, middle, wing, halfLength } = run;
@@ -23,6 +26,11 @@ export function edgeRun(run: EdgeRun): Chain | Problem {
   if (form === 'straight' || Math.abs(rise) < 1e-9) return [line([0, middle], [halfLength, middle])];
   const turn = rise > 0 ? 1 : -1;
   if (form === 'bow') {
+    if (Math.abs(rise) > STEEPEST * halfLength) {
+      const least = (2 * Math.abs(rise)) / STEEPEST;
+      const remedy = 'Lengthen the bridge or take less belly.';
+      return tooLittle('footprint.length', 2 * halfLength, least, 'for one bow this deep', remedy);
+    }
     const radius = (halfLength ** 2 + rise ** 2) / (2 * Math.abs(rise));
     return [arc([0, middle], [halfLength, wing], [0, middle + turn * radius], turn)];
   }
@@ -32,26 +40,20 @@ export function edgeRun(run: EdgeRun): Chain | Problem {
 /** Two equal arcs, each tangent to the other and to the straight it leaves: R = (Δx² + Δy²) / (4 Δy). */
 function doubleSweep(run: EdgeRun, rise: number, turn: 1 | -1): Chain | Problem {
   const { middle, wing, halfLength, fullHalf, sweep } = run;
-  const [x0, x1] = [fullHalf, fullHalf + sweep];
+  const x0 = 2 * fullHalf < LEAST_PIECE ? 0 : fullHalf;
+  const x1 = x0 + sweep;
   if (x1 > halfLength - 0.5) {
-    return misfit(
-      'footprint.sweepLength',
-      sweep,
-      `at most ${roundForReading(halfLength - 0.5 - fullHalf)} mm here`,
-      'Shorten the sweep or the full-depth run, or lengthen the bridge.',
-    );
+    const most = halfLength - 0.5 - x0;
+    const remedy = 'Shorten the sweep or the full-depth run, or lengthen the bridge.';
+    return tooMuch('footprint.sweepLength', sweep, most, 'beside this full-depth run', remedy);
   }
-  if (Math.abs(rise) > 0.9 * sweep) {
-    return misfit(
-      'footprint.sweepLength',
-      sweep,
-      `at least ${roundForReading(Math.abs(rise) / 0.9)} mm for a belly of ${roundForReading(Math.abs(rise))} mm`,
-      'Lengthen the sweep or take less belly.',
-    );
+  if (Math.abs(rise) > STEEPEST * sweep) {
+    const remedy = 'Lengthen the sweep or take less belly.';
+    return tooLittle('footprint.sweepLength', sweep, Math.abs(rise) / STEEPEST, 'for this belly', remedy);
   }
   const radius = (sweep ** 2 + rise ** 2) / (4 * Math.abs(rise));
   const halfway: Point = [(x0 + x1) / 2, (middle + wing) / 2];
-  const out: Segment[] = x0 > 1e-9 ? [line([0, middle], [x0, middle])] : [];
+  const out: Segment[] = x0 > 0 ? [line([0, middle], [x0, middle])] : [];
   out.push(
     arc([x0, middle], halfway, [x0, middle + turn * radius], turn),
     arc(halfway, [x1, wing], [x1, wing - turn * radius], turn === 1 ? -1 : 1),
@@ -64,29 +66,24 @@ function doubleSweep(run: EdgeRun, rise: number, turn: 1 | -1): Chain | Problem 
 function taper(run: EdgeRun, rise: number, turn: 1 | -1): Chain | Problem {
   const { middle, wing, halfLength, fullHalf, knee } = run;
   const dx = halfLength - fullHalf;
-  if (dx < Math.max(4, Math.abs(rise))) {
-    return misfit(
-      'footprint.fullDepthLength',
-      2 * fullHalf,
-      `at most ${roundForReading(2 * (halfLength - Math.max(4, Math.abs(rise))))} mm with this length and belly`,
-      'Shorten the full-depth run.',
-    );
+  const leastRun = Math.max(4, Math.abs(rise));
+  if (dx < leastRun) {
+    const most = 2 * (halfLength - leastRun);
+    const why = 'with this length and belly';
+    return tooMuch('footprint.fullDepthLength', 2 * fullHalf, most, why, 'Shorten the full-depth run.');
   }
   const slope = Math.hypot(dx, rise);
-  const t = knee * Math.tan(Math.atan2(Math.abs(rise), dx) / 2);
-  const room = Math.min(fullHalf, slope - 1);
-  if (t > room - 1e-9) {
-    return misfit(
-      'footprint.knee',
-      knee,
-      `at most ${roundForReading((Math.max(0, room) * knee) / t)} mm with this full-depth run`,
-      'Take a smaller knee or a longer full-depth run.',
-    );
+  const perRadius = Math.tan(Math.atan2(Math.abs(rise), dx) / 2);
+  const t = knee * perRadius;
+  const room = Math.min(fullHalf - LEAST_PIECE, slope - 1);
+  if (t > room) {
+    const remedy = 'Take a smaller knee or a longer full-depth run.';
+    return tooMuch('footprint.knee', knee, room / perRadius, 'with this full-depth run', remedy);
   }
   const start: Point = [fullHalf - t, middle];
   const end: Point = [fullHalf + (t * dx) / slope, middle + (t * rise) / slope];
   return [
-    ...(start[0] > 1e-9 ? [line([0, middle], start)] : []),
+    line([0, middle], start),
     arc(start, end, [start[0], middle + turn * knee], turn),
     line(end, [halfLength, wing]),
   ];

@@ -1,9 +1,16 @@
 import type { Design } from '../../src/design/design.ts';
-import { DesignError, misfit, type Problem, roundForReading } from '../../src/design/problem.ts';
+import {
+  DesignError,
+  misfit,
+  type Problem,
+  tooLittle,
+  tooMuch,
+  unfitting,
+} from '../../src/design/problem.ts';
 import { backwards, mirrorImage } from './chain.ts';
 import { edgeRun } from './edgeRun.ts';
-import { roundCorner } from './roundCorner.ts';
-import { arc, type Chain, line, type Point, type Segment } from './segment.ts';
+import { type RoundedCorner, roundCorner } from './roundCorner.ts';
+import { arc, type Chain, LEAST_PIECE, line, type Point, reversed, type Segment } from './segment.ts';
 import { tipRound } from './tipRound.ts';
 
 type Footprint = Design['footprint'];
@@ -39,16 +46,10 @@ export function levels(f: Footprint): Levels | Problem {
 const LEAST_BELLY = 0.2;
 
 function wrongWay(edge: 'front' | 'back', way: number, limit: number, given: number): Problem {
-  const allowed =
-    way > 0
-      ? `at most ${roundForReading(limit - LEAST_BELLY)} mm for an edge that swells out`
-      : `at least ${roundForReading(limit + LEAST_BELLY)} mm for an edge that is drawn in`;
-  return misfit(
-    'footprint.depthWing',
-    given,
-    allowed,
-    `Change the depth at the wings, or where the ${edge} edge goes.`,
-  );
+  const remedy = `Change the depth at the wings, or where the ${edge} edge goes.`;
+  return way > 0
+    ? tooMuch('footprint.depthWing', given, limit - LEAST_BELLY, 'for an edge that swells out', remedy)
+    : tooLittle('footprint.depthWing', given, limit + LEAST_BELLY, 'for an edge that is drawn in', remedy);
 }
 
 /**
@@ -78,61 +79,109 @@ export function outline(f: Footprint): Chain {
   return closeMirrored(half);
 }
 
-/** The right half: back edge out to the tip, round it, and the front edge home. */
+/** The right half: back edge out to the tip, round it, and the front edge home. Throws `DesignError`. */
 function withTip(back: Chain, front: Chain, f: Footprint): Chain {
+  return f.tip === 'round' ? withRound(back, front, f) : withCorners(back, front, f);
+}
+
+function withRound(back: Chain, front: Chain, f: Footprint): Chain {
   const halfLength = f.length / 2;
-  const home = backwards(front);
-  const lastBack = back[back.length - 1] as Segment;
-  const firstHome = home[0] as Segment;
-  if (f.tip === 'round') {
-    const tip = tipRound(back, front, halfLength);
-    if (!tip)
-      throw new DesignError([
-        noRoom('footprint.tip', 'half round', 'the wing’s last straight must be longer than its round'),
-      ]);
-    return [
-      ...back.slice(0, -1),
-      { ...lastBack, to: tip.touchBack },
-      // in two: the kernel loses the underside's cut where one wall turns through half a circle
-      arc(tip.touchBack, [halfLength, tip.centre[1]], tip.centre, 1),
-      arc([halfLength, tip.centre[1]], tip.touchFront, tip.centre, 1),
-      { ...firstHome, from: tip.touchFront },
-      ...home.slice(1),
-    ];
+  const tip = tipRound(back, front, halfLength);
+  if (!tip) {
+    const allowed = 'straight or bowed tips, or wings whose last piece is longer than their round';
+    const remedy = 'Shorten the sweep or the full-depth run, make the wings less deep, or take other tips.';
+    throw new DesignError([misfit('footprint.tip', 'half round', allowed, remedy)]);
   }
-  const end = tipEnd(lastBack.to, firstHome.from, f);
-  const backCorner = roundCorner(lastBack, end, f.cornerBack);
-  if (!backCorner)
-    throw new DesignError([
-      noRoom('footprint.cornerBack', f.cornerBack, 'a radius that fits between the back edge and the tip'),
-    ]);
-  const frontCorner = roundCorner(backCorner.after, firstHome, f.cornerFront);
-  if (!frontCorner)
-    throw new DesignError([
-      noRoom('footprint.cornerFront', f.cornerFront, 'a radius that fits between the tip and the front edge'),
-    ]);
+  const home = backwards(front);
   return [
     ...back.slice(0, -1),
-    backCorner.before,
-    backCorner.corner,
-    frontCorner.before,
-    frontCorner.corner,
-    frontCorner.after,
+    { ...(back[back.length - 1] as Segment), to: tip.touchBack },
+    // in two: the kernel loses the underside's cut where one wall turns through half a circle
+    arc(tip.touchBack, [halfLength, tip.centre[1]], tip.centre, 1),
+    arc([halfLength, tip.centre[1]], tip.touchFront, tip.centre, 1),
+    { ...(home[0] as Segment), from: tip.touchFront },
     ...home.slice(1),
   ];
 }
 
-/** The end of a wing, back to front, before its corners are rounded: straight, or bowed out to the full length. */
-function tipEnd(back: Point, front: Point, f: Footprint): Segment {
-  if (f.tip !== 'bowed') return line(back, front);
-  const half = (front[1] - back[1]) / 2;
-  const radius = (half * half + f.tipBow * f.tipBow) / (2 * f.tipBow);
-  const x = f.length / 2 - f.tipBow;
-  return arc([x, back[1]], [x, front[1]], [f.length / 2 - radius, (back[1] + front[1]) / 2], 1);
+function withCorners(back: Chain, front: Chain, f: Footprint): Chain {
+  const tip = tipEnd(back[back.length - 1] as Segment, front[front.length - 1] as Segment, f);
+  if ('code' in tip) throw new DesignError([tip]);
+  const middle = (tip.end.from[1] + tip.end.to[1]) / 2;
+  // a corner that took the middle of a bowed tip would shorten the bridge
+  const bowed = f.tip === 'bowed';
+  const backCorner = (radius: number): RoundedCorner | undefined => {
+    const made = roundCorner(tip.back, tip.end, radius);
+    return made && bowed && made.corner.to[1] > middle - LEAST_PIECE ? undefined : made;
+  };
+  const frontCorner = (radius: number, after: Segment): RoundedCorner | undefined => {
+    const made = roundCorner(after, tip.front, radius);
+    return made && bowed && made.corner.from[1] < middle + LEAST_PIECE ? undefined : made;
+  };
+  const remedy = 'Take another radius, or give the wing more depth or length.';
+  const first = backCorner(f.cornerBack);
+  if (!first) {
+    const fits = (r: number) => backCorner(r) !== undefined;
+    const why = 'between the back edge and the tip';
+    throw new DesignError([unfitting('footprint.cornerBack', f.cornerBack, fits, why, remedy)]);
+  }
+  const second = frontCorner(f.cornerFront, first.after);
+  if (!second) {
+    const fits = (r: number) => frontCorner(r, first.after) !== undefined;
+    const why = 'between the tip and the front edge';
+    throw new DesignError([unfitting('footprint.cornerFront', f.cornerFront, fits, why, remedy)]);
+  }
+  return [
+    ...back.slice(0, -1),
+    first.before,
+    first.corner,
+    second.before,
+    second.corner,
+    second.after,
+    ...backwards(front).slice(1),
+  ];
 }
 
-function noRoom(path: string, value: number | string, allowed: string): Problem {
-  return misfit(path, value, allowed, 'Take a smaller radius, or give the wing more depth or length.');
+/** The end of a wing before its corners are rounded, and the pieces of the two edges that meet it. */
+interface TipEnd {
+  /** Walks toward +x up to the tip. */
+  readonly back: Segment;
+  /** Walks from back to front. */
+  readonly end: Segment;
+  /** Walks away from the tip. */
+  readonly front: Segment;
+}
+
+/** Most that a tip may bow for each millimetre of half its depth: beyond, it leaves no corner to round. */
+const ROUNDEST = 0.8;
+
+/** Straight, or bowed out to the full length from where the edges have come within the bow of it. */
+function tipEnd(back: Segment, front: Segment, f: Footprint): TipEnd | Problem {
+  const halfLength = f.length / 2;
+  const bow = f.tip === 'bowed' ? f.tipBow : 0;
+  const x = halfLength - bow;
+  const remedy = 'Take less bow, or give the wing more depth or length.';
+  const room = halfLength - Math.max(back.from[0], front.from[0]) - LEAST_PIECE;
+  if (bow > room) return tooMuch('footprint.tipBow', bow, room, 'on the wing’s last piece', remedy);
+  const ends = { back: { ...back, to: pointOver(back, x) }, front: { ...front, to: pointOver(front, x) } };
+  const half = (ends.front.to[1] - ends.back.to[1]) / 2;
+  if (bow > ROUNDEST * half) {
+    return tooMuch('footprint.tipBow', bow, ROUNDEST * half, 'on a wing of this depth', remedy);
+  }
+  const radius = (half * half + bow * bow) / (2 * bow);
+  const centre: Point = [halfLength - radius, (ends.back.to[1] + ends.front.to[1]) / 2];
+  const end = bow > 0 ? arc(ends.back.to, ends.front.to, centre, 1) : line(ends.back.to, ends.front.to);
+  return { back: ends.back, end, front: reversed(ends.front) };
+}
+
+/** Where a segment that walks toward +x passes over x. */
+function pointOver(s: Segment, x: number): Point {
+  if (s.kind === 'line') {
+    const t = (x - s.from[0]) / (s.to[0] - s.from[0]);
+    return [x, s.from[1] + t * (s.to[1] - s.from[1])];
+  }
+  const half = Math.sqrt(Math.max(0, s.radius ** 2 - (x - s.centre[0]) ** 2));
+  return [x, s.centre[1] + (s.turn === 1 ? -half : half)];
 }
 
 /** Adds the mirror image of a half that runs from (0, back) to (0, front), joining what meets on the centre line. */

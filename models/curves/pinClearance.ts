@@ -27,7 +27,9 @@ function pinsInBlock({ pins, saddle }: Design, curves: Curves): Problem[] {
   if (over <= 0) return [];
   const lean = pins.line === 'parallel' ? Math.cos((saddle.angle * Math.PI) / 180) : 1;
   const remedy = 'Narrow the pins’ spread or lengthen the middle block.';
-  return [tooMuch('pins.spread', pins.spread, pins.spread - (2 * over) / lean, 'in this middle block', remedy)];
+  return [
+    tooMuch('pins.spread', pins.spread, pins.spread - (2 * over) / lean, 'in this middle block', remedy),
+  ];
 }
 
 function pinsApart({ pins, strings }: Design, curves: Curves): Problem[] {
@@ -36,9 +38,7 @@ function pinsApart({ pins, strings }: Design, curves: Curves): Problem[] {
   if (wood >= LEAST_BETWEEN) return [];
   const why = `for ${strings.count} holes of this size`;
   const remedy = 'Widen the pins’ spread, or make bevel, mouth or drill smaller.';
-  return [
-    tooLittle('pins.spread', pins.spread, pins.spread + (LEAST_BETWEEN - wood) * gaps, why, remedy),
-  ];
+  return [tooLittle('pins.spread', pins.spread, pins.spread + (LEAST_BETWEEN - wood) * gaps, why, remedy)];
 }
 
 function neighbours(pins: readonly Pin[]): readonly (readonly [Pin, Pin])[] {

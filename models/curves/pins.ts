@@ -9,6 +9,8 @@ import { undersideHeight } from './underside.ts';
 /** Least wood left anywhere that a cut could come near, mm: less breaks away under the tool. */
 export const LEAST_WOOD = 0.5;
 
+/** A reamer that widens the mouth by less, mm, leaves the hole as drilled. */
+const LEAST_REAMED = 0.02;
 /** Least difference between a bevel's diameter and the hole's, mm. */
 const LEAST_BEVEL = 0.1;
 /** Most that the crown's slope may be of the bevel's own: beyond, the bevel's rim runs far up the crown. */
@@ -77,7 +79,7 @@ function pin(design: Design, at: Point, profile: Profile, face: Underside): Pin 
     holeOutline({
       drill: p.drill / 2,
       taper:
-        reamed && p.taper > 0
+        reamed && p.taper > 0 && p.mouth > p.drill + LEAST_REAMED
           ? { mouth: p.mouth / 2, slope: Math.tan((p.taper * Math.PI) / 360) }
           : undefined,
       bevel,
@@ -110,7 +112,7 @@ function holeOutline(h: Hole): readonly Point[] {
   const radius = (z: number) => Math.max(drill(), taper(z), bevel(z));
   const turns: number[] = [];
   const meet = (r0: number, s0: number, r1: number, s1: number) => h.top - (r1 - r0) / (s1 - s0);
-  if (h.taper && h.taper.mouth > h.drill) turns.push(meet(h.drill, 0, h.taper.mouth, h.taper.slope));
+  if (h.taper) turns.push(meet(h.drill, 0, h.taper.mouth, h.taper.slope));
   if (h.bevel) {
     turns.push(meet(h.drill, 0, h.bevel.radius, h.bevel.flare));
     if (h.taper) turns.push(meet(h.taper.mouth, h.taper.slope, h.bevel.radius, h.bevel.flare));

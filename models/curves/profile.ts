@@ -1,16 +1,25 @@
 import type { Design } from '../../src/design/design.ts';
-import { DesignError, misfit, type Problem, roundForReading } from '../../src/design/problem.ts';
+import { DesignError, type Problem, tooLittle, tooMuch, unfitting } from '../../src/design/problem.ts';
 import { mirrorImage } from './chain.ts';
 import type { Profile } from './curves.ts';
-import { fretboardRadius } from './fretboard.ts';
+import { fretboardRadius, fretPlace } from './fretboard.ts';
 import { joined } from './outline.ts';
 import { meetCircles } from './roundCorner.ts';
-import { arc, type Chain, distance, line, type Point, type Segment } from './segment.ts';
+import { arc, type Chain, distance, LEAST_PIECE, line, type Point, type Segment } from './segment.ts';
 
 /** How far the profile runs on beyond the tips, mm: the cut must clear the wood. */
 const BEYOND = 3;
 /** Least height of the block's corner over the wing's run, mm: with less there is no step to blend. */
 const LEAST_STEP = 0.3;
+
+/** Least rise of a hollow wing, mm: with less it is a straight one. */
+const LEAST_RISE = 0.2;
+/** Least length of the wing's run that the blend leaves, mm. */
+const LEAST_RUN = 1;
+/** Least angle by which the top turns down where the crown ends, radians. */
+const LEAST_TURN = 0.02;
+/** Tightest crown that a fretboard's cone may give, mm: the tightest that can be set by hand. */
+const LEAST_CROWN = 150;
 
 /** Crown radius in use, mm: the fretboard's at the saddle, or the one set by hand. */
 export function crownRadius(design: Design): number {
@@ -32,47 +41,41 @@ export function crownRadius(design: Design): number {
 export function profile(design: Design, tipFloor: number): Profile {
   const { top } = design;
   const radius = crownRadius(design);
+  const tight = tooTight(design, radius);
+  if (tight) throw new DesignError([tight]);
   const half = design.footprint.length / 2;
   const blockEnd = top.block / 2;
   if (blockEnd > half - 4) {
-    throw new DesignError([
-      misfit(
-        'top.block',
-        top.block,
-        `at most ${roundForReading(2 * half - 8)} mm on this length`,
-        'Shorten the middle block or lengthen the bridge.',
-      ),
-    ]);
-  }
-  if (blockEnd >= radius) {
-    throw new DesignError([
-      misfit(
-        'top.crownRadius',
-        radius,
-        `more than half the middle block, ${roundForReading(blockEnd)} mm`,
-        'Flatten the crown or shorten the block.',
-      ),
-    ]);
+    const remedy = 'Shorten the middle block or lengthen the bridge.';
+    throw new DesignError([tooMuch('top.block', top.block, 2 * half - 8, 'on this length', remedy)]);
   }
   const corner: Point = [blockEnd, top.thickness - drop(radius, blockEnd)];
   const tip: Point = [half, tipFloor + top.tip];
   const step = corner[1] - (tip[1] + top.wingRise);
   if (step < LEAST_STEP) {
-    throw new DesignError([
-      misfit(
-        'top.tip',
-        top.tip,
-        `at most ${roundForReading(top.tip + step - LEAST_STEP)} mm with this block, crown and wing rise`,
-        'Make the tip thinner, the wing rise less, the block thicker or shorter, or the crown flatter.',
-      ),
-    ]);
+    const why = 'with this block, crown and wing rise';
+    const remedy =
+      'Make the tip thinner, the wing rise less, the block thicker or shorter, or the crown flatter.';
+    throw new DesignError([tooMuch('top.tip', top.tip, top.tip + step - LEAST_STEP, why, remedy)]);
   }
   const run = wingRun(top.wing, top.wingRise, tip, blockEnd);
   if ('code' in run) throw new DesignError([run]);
-  const blend = blendArc(run, corner, step, top.blend);
-  if ('code' in blend) throw new DesignError([blend]);
-  const right = withShoulder(radius, top, corner, blend, run);
-  if ('code' in right) throw new DesignError([right]);
+  const blendOf = (r: number) => blendArc(run, corner, r, Math.asin(blockEnd / radius));
+  const blend = blendOf(top.blend);
+  if (!blend) {
+    const why = 'between this step, the wing and the crown’s own slope';
+    const remedy = 'Change the blend, the height of the step, the length of the block or the crown.';
+    const fits = (r: number) => blendOf(r) !== undefined;
+    throw new DesignError([unfitting('top.blend', top.blend, fits, why, remedy)]);
+  }
+  const shoulderOf = (r: number) => withShoulder(radius, top.thickness, r, corner, blend, run);
+  const right = shoulderOf(top.shoulder);
+  if (!right) {
+    const why = 'so that some of the crown and some of the blend are left';
+    const remedy = 'Take a smaller shoulder, a smaller blend, a flatter crown or a higher step.';
+    const fits = (r: number) => shoulderOf(r) !== undefined;
+    throw new DesignError([unfitting('top.shoulder', top.shoulder, fits, why, remedy)]);
+  }
   const left = mirrorImage(right.chain);
   const crown = joined(left[left.length - 1] as Segment, right.chain[0] as Segment);
   return {
@@ -82,6 +85,17 @@ export function profile(design: Design, tipFloor: number): Profile {
     crownEnd: right.crownEnd,
     runStart: blend.touch[0],
   };
+}
+
+/** A fretboard that narrows toward the bridge makes a cone whose radius over the saddle can be anything, even negative. */
+function tooTight({ guitar, saddle, top }: Design, radius: number): Problem | undefined {
+  if (top.crown === 'set' || guitar.fretboard === 'constant' || radius >= LEAST_CROWN) return undefined;
+  const far = fretPlace(guitar.scale, guitar.fretboardFret);
+  const nut = guitar.fretboardRadius;
+  const least = nut + ((LEAST_CROWN - nut) * far) / (guitar.scale + saddle.setback);
+  const why = `for a crown of at least ${LEAST_CROWN} mm over the saddle`;
+  const remedy = 'Measure the fretboard again, or set the crown by hand.';
+  return tooLittle('guitar.fretboardRadiusAtFret', guitar.fretboardRadiusAtFret, least, why, remedy);
 }
 
 /** How far an arc of radius R has fallen at x from its top, mm. */
@@ -100,14 +114,9 @@ interface Run {
 function wingRun(kind: 'straight' | 'hollow', rise: number, tip: Point, blockEnd: number): Run | Problem {
   const dx = tip[0] - blockEnd;
   if (kind === 'straight') return { slope: Math.atan2(rise, dx), radius: Number.POSITIVE_INFINITY, tip };
-  if (rise < 0.2 || rise > 0.9 * dx) {
-    return misfit(
-      'top.wingRise',
-      rise,
-      `0.2 to ${roundForReading(0.9 * dx)} mm for a hollow wing`,
-      'A hollow wing rises toward the block: give it some rise, or make it straight.',
-    );
-  }
+  const remedy = 'A hollow wing rises toward the block: give it some rise, or make it straight.';
+  if (rise < LEAST_RISE) return tooLittle('top.wingRise', rise, LEAST_RISE, 'for a hollow wing', remedy);
+  if (rise > 0.9 * dx) return tooMuch('top.wingRise', rise, 0.9 * dx, 'for a hollow wing', remedy);
   return { slope: 0, radius: (dx * dx + rise * rise) / (2 * rise), tip };
 }
 
@@ -118,31 +127,17 @@ interface Blend {
   readonly touch: Point;
 }
 
-function blendArc(run: Run, corner: Point, step: number, radius: number): Blend | Problem {
+/**
+ * The arc of `radius` that touches the run and passes through the crown's end, falling away from it; undefined where
+ * there is none between the crown's own slope there (`crownFall`, radians) and the wing's tip.
+ */
+function blendArc(run: Run, corner: Point, radius: number, crownFall: number): Blend | undefined {
   const blend =
     run.radius === Number.POSITIVE_INFINITY ? onStraight(run, corner, radius) : onHollow(run, corner, radius);
-  if (!blend || blend.centre[1] < corner[1] + 0.02 || blend.centre[0] <= corner[0]) {
-    const allowed =
-      run.radius <= radius
-        ? `less than the hollow’s own radius, ${roundForReading(run.radius)} mm`
-        : `at least ${roundForReading(step + 0.1)} mm, the height of the step`;
-    return misfit(
-      'top.blend',
-      radius,
-      allowed,
-      'Change the blend, or the height of the step between block and wing.',
-    );
-  }
-  const room = run.tip[0] - 1;
-  if (blend.touch[0] > room) {
-    return misfit(
-      'top.blend',
-      radius,
-      `a blend that ends ${roundForReading(blend.touch[0] - room)} mm further in`,
-      'Take a smaller blend, a lower step, a shorter block or a longer bridge.',
-    );
-  }
-  return blend;
+  if (!blend || blend.centre[1] < corner[1] + 0.02 || blend.centre[0] <= corner[0]) return undefined;
+  if (blend.touch[0] > run.tip[0] - LEAST_RUN) return undefined;
+  const fall = Math.acos(Math.min(1, (blend.centre[1] - corner[1]) / radius));
+  return fall < crownFall + LEAST_TURN ? undefined : blend;
 }
 
 function onStraight(run: Run, corner: Point, radius: number): Blend | undefined {
@@ -173,51 +168,43 @@ function onHollow(run: Run, corner: Point, radius: number): Blend | undefined {
   return { centre, radius, touch };
 }
 
+interface Right {
+  readonly chain: Chain;
+  readonly crownEnd: number;
+}
+
+/** The right half of the profile, from the crown's top outward; undefined where the shoulder finds no room. */
 function withShoulder(
   crown: number,
-  top: Design['top'],
+  thickness: number,
+  shoulder: number,
   corner: Point,
   blend: Blend,
   run: Run,
-): { readonly chain: Chain; readonly crownEnd: number } | Problem {
-  const below: Point = [0, top.thickness - crown];
-  const fit = 'Take a smaller shoulder, a smaller blend, a flatter crown or a higher step.';
-  const crownFall = Math.asin(corner[0] / crown);
-  const blendFall = Math.acos(Math.min(1, (blend.centre[1] - corner[1]) / blend.radius));
-  if (blendFall < crownFall + 0.02) {
-    return misfit(
-      'top.blend',
-      blend.radius,
-      'a blend that falls more steeply from the block’s end than the crown does',
-      fit,
-    );
-  }
-  const centres = meetCircles(below, crown - top.shoulder, blend.centre, blend.radius + top.shoulder);
+): Right | undefined {
+  const below: Point = [0, thickness - crown];
+  const centres = meetCircles(below, crown - shoulder, blend.centre, blend.radius + shoulder);
   const centre = centres.reduce<Point | undefined>(
     (best, c) => (!best || distance(c, corner) < distance(best, corner) ? c : best),
     undefined,
   );
-  const toward = (from: Point, radius: number): Point | undefined => {
-    if (!centre) return undefined;
+  if (!centre) return undefined;
+  const toward = (from: Point, radius: number): Point => {
     const l = distance(from, centre);
     return [from[0] + ((centre[0] - from[0]) * radius) / l, from[1] + ((centre[1] - from[1]) * radius) / l];
   };
   const leave = toward(below, crown);
   const land = toward(blend.centre, blend.radius);
-  if (!centre || !leave || !land || leave[0] < 5 || land[0] > blend.touch[0] - 0.05 || land[0] <= leave[0]) {
-    return misfit(
-      'top.shoulder',
-      top.shoulder,
-      'a shoulder that leaves some of the crown and some of the blend',
-      fit,
-    );
+  const pieces = [distance(leave, land), distance(land, blend.touch)];
+  if (leave[0] < 5 || land[0] <= leave[0] || land[0] >= blend.touch[0] || Math.min(...pieces) < LEAST_PIECE) {
+    return undefined;
   }
   const level = run.radius !== Number.POSITIVE_INFINITY;
   const end: Point = [run.tip[0] + BEYOND, run.tip[1] - BEYOND * Math.tan(run.slope)];
   return {
     crownEnd: leave[0],
     chain: [
-      arc([0, top.thickness], leave, below, -1),
+      arc([0, thickness], leave, below, -1),
       arc(leave, land, centre, -1),
       arc(land, blend.touch, blend.centre, 1),
       ...(level

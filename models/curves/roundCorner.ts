@@ -1,4 +1,14 @@
-import { type Arc, arc, distance, type Line, nearestOn, type Point, type Segment } from './segment.ts';
+import {
+  type Arc,
+  arc,
+  distance,
+  LEAST_PIECE,
+  type Line,
+  lengthOf,
+  nearestOn,
+  type Point,
+  type Segment,
+} from './segment.ts';
 
 /** A corner taken off: the two pieces cut back to where the arc touches them, and the arc. */
 export interface RoundedCorner {
@@ -27,7 +37,8 @@ export function roundCorner(before: Segment, after: Segment, radius: number): Ro
       after: { ...after, from: last },
     };
   }
-  return best;
+  const pieces = best && [best.before, best.corner, best.after];
+  return pieces?.every((s) => lengthOf(s) >= LEAST_PIECE) ? best : undefined;
 }
 
 type Locus = Line | { readonly kind: 'circle'; readonly centre: Point; readonly radius: number };

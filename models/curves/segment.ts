@@ -23,6 +23,9 @@ export type Segment = Line | Arc;
 /** Pieces end to end; closed when the last ends where the first begins. */
 export type Chain = readonly Segment[];
 
+/** Shortest piece of a curve that is drawn, mm: no tool cuts a shorter one, and it troubles the solid kernel. */
+export const LEAST_PIECE = 0.05;
+
 export const line = (from: Point, to: Point): Line => ({ kind: 'line', from, to });
 
 export const arc = (from: Point, to: Point, centre: Point, turn: 1 | -1): Arc => ({

@@ -40,7 +40,13 @@ function slotInBlock({ saddle }: Design, { slot, profile }: Curves): Problem[] {
   const shortest = saddle.slotWidth + 2;
   if (saddle.slotLength < shortest) {
     return [
-      tooLittle('saddle.slotLength', saddle.slotLength, shortest, 'for a slot this wide', 'Lengthen the slot.'),
+      tooLittle(
+        'saddle.slotLength',
+        saddle.slotLength,
+        shortest,
+        'for a slot this wide',
+        'Lengthen the slot.',
+      ),
     ];
   }
   const longest = (2 * (profile.crownEnd - LEAST_WOOD)) / Math.cos(slot.angle);

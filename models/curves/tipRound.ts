@@ -1,4 +1,12 @@
-import { type Chain, distance, nearestOn, type Point, type Segment } from './segment.ts';
+import {
+  type Chain,
+  distance,
+  LEAST_PIECE,
+  lengthOf,
+  nearestOn,
+  type Point,
+  type Segment,
+} from './segment.ts';
 
 /** The circle that touches both edges of a wing and ends the bridge at x = halfLength. */
 export interface TipRound {
@@ -37,9 +45,9 @@ export function tipRound(back: Chain, front: Chain, halfLength: number): TipRoun
   }
   const centre: Point = [halfLength - r, y];
   const [nb, nf] = [nearestOn(b, centre), nearestOn(f, centre)];
-  const touches = (n: { t: number; distance: number }) =>
-    Math.abs(n.distance - r) < 1e-7 && n.t > 1e-9 && n.t <= 1 + 1e-12;
-  return r > 0 && touches(nb) && touches(nf)
+  const touches = (s: Segment, n: { t: number; distance: number }) =>
+    Math.abs(n.distance - r) < 1e-7 && n.t * lengthOf(s) >= LEAST_PIECE && n.t <= 1 + 1e-12;
+  return r > 0 && touches(b, nb) && touches(f, nf)
     ? { centre, radius: r, touchBack: nb.point, touchFront: nf.point }
     : undefined;
 }

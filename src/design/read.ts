@@ -16,8 +16,8 @@ export interface ReadDesign {
  */
 export function readDesign(json: unknown): ReadDesign {
   if (!isRecord(json)) throw new DesignError([notADesign(describe(json))]);
-  if (json['format'] !== FORMAT) throw new DesignError([notADesign(`format ${describe(json['format'])}`)]);
-  if (json['version'] !== VERSION) throw new DesignError([wrongVersion(json['version'])]);
+  if (json.format !== FORMAT) throw new DesignError([notADesign(`format ${describe(json.format)}`)]);
+  if (json.version !== VERSION) throw new DesignError([wrongVersion(json.version)]);
 
   const problems: Problem[] = [];
   const text: Record<string, unknown> = { format: FORMAT, version: VERSION };
