@@ -2,8 +2,8 @@ import type { Design } from '../../src/design/design.ts';
 import { type Problem, tooMuch, unfitting } from '../../src/design/problem.ts';
 import { drawChannel } from './channels.ts';
 import type { Channel, Curves } from './curves.ts';
-import { LEAST_BETWEEN, woodAtPins } from './pinClearance.ts';
-import { LEAST_WOOD } from './pins.ts';
+import { woodAtPins } from './pinClearance.ts';
+import { LEAST_BETWEEN, LEAST_WOOD } from './pins.ts';
 import { gapBetween, gapToCircle, type Polygon } from './polygons.ts';
 import type { Point } from './segment.ts';
 import { slotPlans } from './slotClearance.ts';
@@ -32,7 +32,7 @@ function channelsClear(design: Design, curves: Curves): Problem[] {
     const drawn = curves.pins.map((pin, i) =>
       drawChannel(changed, curves.profile, pin, places[i] ?? pin.at[0], curves.slot.angle),
     );
-    const made = drawn.filter((c): c is Channel => !('code' in c));
+    const made = drawn.filter((c) => c !== undefined);
     return made.length === drawn.length && clear(made, curves, plans);
   };
   if (clear(curves.channels, curves, plans)) return [];

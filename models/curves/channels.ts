@@ -1,5 +1,5 @@
 import type { Design } from '../../src/design/design.ts';
-import { DesignError, type Problem, tooLittle, tooMuch } from '../../src/design/problem.ts';
+import { DesignError, tooMuch, unfitting } from '../../src/design/problem.ts';
 import type { Channel, Pin, Profile } from './curves.ts';
 import { drop } from './profile.ts';
 import type { Point } from './segment.ts';
@@ -30,20 +30,25 @@ export function channels(
       tooMuch('pins.channelWidth', p.channelWidth, p.drill - NARROWER, 'in a hole of this drill', remedy),
     ]);
   }
-  const made = pins.map((pin, i) => drawChannel(design, profile, pin, places[i] ?? pin.at[0], slotAngle));
-  const problem = made.find((m): m is Problem => 'code' in m);
-  if (problem) throw new DesignError([problem]);
-  return made as readonly Channel[];
+  const draw = (depth: number) => {
+    const changed = { ...design, pins: { ...p, channelDepth: depth } };
+    return pins.map((pin, i) => drawChannel(changed, profile, pin, places[i] ?? pin.at[0], slotAngle));
+  };
+  const made = draw(p.channelDepth).filter((c) => c !== undefined);
+  if (made.length === pins.length) return made;
+  const fits = (depth: number) => draw(depth).every((c) => c !== undefined);
+  const remedy = 'Deepen or shorten the channel.';
+  throw new DesignError([unfitting('pins.channelDepth', p.channelDepth, fits, 'over this length', remedy)]);
 }
 
-/** One string channel, or why its ramp is too flat to come out of the wood. */
+/** One string channel; undefined when its ramp is too flat to come out of the wood. */
 export function drawChannel(
   design: Design,
   profile: Profile,
   pin: Pin,
   place: number,
   slotAngle: number,
-): Channel | Problem {
+): Channel | undefined {
   const { channelLength: length, channelWidth: width, channelDepth: depth } = design.pins;
   const toSaddle: Point = [place - pin.at[0], place * Math.tan(slotAngle) - pin.at[1]];
   const far = Math.hypot(toSaddle[0], toSaddle[1]);
@@ -55,10 +60,7 @@ export function drawChannel(
   const x = Math.max(Math.abs(pin.at[0]), Math.abs(xEnd));
   const crownSlope = x / Math.sqrt(profile.crownRadius ** 2 - x * x);
   const net = rise - crownSlope * Math.abs(direction[0]);
-  if (net < LEAST_SLOPE) {
-    const least = depth + (LEAST_SLOPE - net) * length;
-    return tooLittle('pins.channelDepth', depth, least, 'over this length', 'Deepen or shorten the channel.');
-  }
+  if (net < LEAST_SLOPE) return undefined;
   // carried on until its floor clears the higher side of the crown, so that the cut leaves the wood cleanly
   const beyond = (0.2 + (crownSlope * width) / 2) / net;
   const reach = length + beyond;

@@ -1,7 +1,8 @@
 import type { Design } from '../../src/design/design.ts';
-import { type Problem, tooLittle, tooMuch } from '../../src/design/problem.ts';
-import type { Curves } from './curves.ts';
+import { DesignError, type Problem, tooLittle, tooMuch, unfitting } from '../../src/design/problem.ts';
+import type { Curves, Profile } from './curves.ts';
 import { LEAST_WOOD } from './pins.ts';
+import { profile } from './profile.ts';
 import { topHeight } from './topHeight.ts';
 import { undersideHeight } from './underside.ts';
 
@@ -58,18 +59,30 @@ function edgeOnOutline(design: Design, { outline }: Curves): Problem[] {
 }
 
 /** A hollow underside and a low wing can meet between block and tip: the dome rises toward the middle, the wing may not. */
-function wing(design: Design, { profile, underside }: Curves): Problem[] {
-  const { top, footprint } = design;
+function wing(design: Design, { profile: drawn, underside }: Curves): Problem[] {
+  const { top } = design;
+  const half = design.footprint.length / 2;
   const need = LEAST_WOOD + edgeSize(design);
   if (top.tip < need) return []; // said already, of the tip itself
-  const thinnest = leastOn(
-    (x) => topHeight(profile, x) - undersideHeight(underside, x, 0),
-    profile.crownEnd,
-    footprint.length / 2,
-  );
-  if (thinnest >= need) return [];
+  const thick = (p: Profile) =>
+    leastOn((x) => topHeight(p, x) - undersideHeight(underside, x, 0), p.crownEnd, half) >= need;
+  if (thick(drawn)) return [];
+  const tipFloor = topHeight(drawn, half) - top.tip;
+  const fits = (tip: number) => {
+    const thicker = tryProfile({ ...design, top: { ...top, tip } }, tipFloor);
+    return thicker !== undefined && thick(thicker);
+  };
   const remedy = 'Make the tip thicker, the wing rise more, the edge smaller or the underside flatter.';
-  return [tooLittle('top.tip', top.tip, top.tip + need - thinnest, 'over this hollow underside', remedy)];
+  return [unfitting('top.tip', top.tip, fits, 'over this hollow underside', remedy)];
+}
+
+function tryProfile(design: Design, tipFloor: number): Profile | undefined {
+  try {
+    return profile(design, tipFloor);
+  } catch (error) {
+    if (error instanceof DesignError) return undefined;
+    throw error;
+  }
 }
 
 /** Least value of a function that falls and then rises between a and b, by thirds. */

@@ -1,4 +1,4 @@
-import { type Problem, tooLittle, tooMuch } from '../../src/design/problem.ts';
+import { type Problem, tooLittle, tooMuch, unfitting } from '../../src/design/problem.ts';
 import { arc, type Chain, LEAST_PIECE, line, type Point, type Segment } from './segment.ts';
 
 /** How half of a front or back edge goes, from the centre line (x = 0) to the tip (x = halfLength), mm. */
@@ -42,14 +42,11 @@ function doubleSweep(run: EdgeRun, rise: number, turn: 1 | -1): Chain | Problem 
   const { middle, wing, halfLength, fullHalf, sweep } = run;
   const x0 = 2 * fullHalf < LEAST_PIECE ? 0 : fullHalf;
   const x1 = x0 + sweep;
-  if (x1 > halfLength - 0.5) {
-    const most = halfLength - 0.5 - x0;
-    const remedy = 'Shorten the sweep or the full-depth run, or lengthen the bridge.';
-    return tooMuch('footprint.sweepLength', sweep, most, 'beside this full-depth run', remedy);
-  }
-  if (Math.abs(rise) > STEEPEST * sweep) {
-    const remedy = 'Lengthen the sweep or take less belly.';
-    return tooLittle('footprint.sweepLength', sweep, Math.abs(rise) / STEEPEST, 'for this belly', remedy);
+  const fits = (length: number) => x0 + length <= halfLength - 0.5 && Math.abs(rise) <= STEEPEST * length;
+  if (!fits(sweep)) {
+    const why = 'for this belly, beside this full-depth run';
+    const remedy = 'Change the sweep, the belly, the full-depth run or the length of the bridge.';
+    return unfitting('footprint.sweepLength', sweep, fits, why, remedy);
   }
   const radius = (sweep ** 2 + rise ** 2) / (4 * Math.abs(rise));
   const halfway: Point = [(x0 + x1) / 2, (middle + wing) / 2];

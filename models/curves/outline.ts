@@ -35,10 +35,10 @@ export function levels(f: Footprint): Levels | Problem {
   const backRise = back === 0 ? 0 : excess - frontRise;
   const frontMiddle = f.slotBehindFront;
   const backMiddle = frontMiddle - f.depthCentre;
-  if (back * backRise < LEAST_BELLY && back !== 0)
+  const least = LEAST_BELLY - 1e-9; // 36 − 35.8 is a little less than 0.2 to a computer
+  if (back * backRise < least && back !== 0)
     return wrongWay('back', back, f.depthCentre - frontRise, f.depthWing);
-  if (front * frontRise < LEAST_BELLY && front !== 0)
-    return wrongWay('front', front, f.depthCentre, f.depthWing);
+  if (front * frontRise < least && front !== 0) return wrongWay('front', front, f.depthCentre, f.depthWing);
   return { frontMiddle, backMiddle, frontWing: frontMiddle - frontRise, backWing: backMiddle + backRise };
 }
 
@@ -158,20 +158,20 @@ const ROUNDEST = 0.8;
 /** Straight, or bowed out to the full length from where the edges have come within the bow of it. */
 function tipEnd(back: Segment, front: Segment, f: Footprint): TipEnd | Problem {
   const halfLength = f.length / 2;
+  const bowed = (bow: number): TipEnd | undefined => {
+    const x = halfLength - bow;
+    if (x < Math.max(back.from[0], front.from[0]) + LEAST_PIECE) return undefined;
+    const [from, to] = [pointOver(back, x), pointOver(front, x)];
+    const half = (to[1] - from[1]) / 2;
+    if (bow > ROUNDEST * half) return undefined;
+    const centre: Point = [halfLength - (half * half + bow * bow) / (2 * bow), from[1] + half];
+    const end = bow > 0 ? arc(from, to, centre, 1) : line(from, to);
+    return { back: { ...back, to: from }, end, front: reversed({ ...front, to }) };
+  };
   const bow = f.tip === 'bowed' ? f.tipBow : 0;
-  const x = halfLength - bow;
   const remedy = 'Take less bow, or give the wing more depth or length.';
-  const room = halfLength - Math.max(back.from[0], front.from[0]) - LEAST_PIECE;
-  if (bow > room) return tooMuch('footprint.tipBow', bow, room, 'on the wing’s last piece', remedy);
-  const ends = { back: { ...back, to: pointOver(back, x) }, front: { ...front, to: pointOver(front, x) } };
-  const half = (ends.front.to[1] - ends.back.to[1]) / 2;
-  if (bow > ROUNDEST * half) {
-    return tooMuch('footprint.tipBow', bow, ROUNDEST * half, 'on a wing of this depth', remedy);
-  }
-  const radius = (half * half + bow * bow) / (2 * bow);
-  const centre: Point = [halfLength - radius, (ends.back.to[1] + ends.front.to[1]) / 2];
-  const end = bow > 0 ? arc(ends.back.to, ends.front.to, centre, 1) : line(ends.back.to, ends.front.to);
-  return { back: ends.back, end, front: reversed(ends.front) };
+  const why = 'on the last piece of a wing of this depth';
+  return bowed(bow) ?? unfitting('footprint.tipBow', bow, (b) => bowed(b) !== undefined, why, remedy);
 }
 
 /** Where a segment that walks toward +x passes over x. */

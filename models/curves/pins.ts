@@ -1,14 +1,16 @@
 import type { Design } from '../../src/design/design.ts';
-import { DesignError, type Problem, tooLittle, tooMuch } from '../../src/design/problem.ts';
+import { DesignError, type Problem, tooLittle, tooMuch, unfitting } from '../../src/design/problem.ts';
 import type { Pin, Profile, Underside } from './curves.ts';
 import { drop } from './profile.ts';
-import type { Point } from './segment.ts';
+import { distance, type Point } from './segment.ts';
 import { handSign } from './slot.ts';
 import { undersideHeight } from './underside.ts';
 
 /** Least wood left anywhere that a cut could come near, mm: less breaks away under the tool. */
 export const LEAST_WOOD = 0.5;
 
+/** Least wood between one hole and the next, mm, at the surface where bevels make them widest. */
+export const LEAST_BETWEEN = 0.3;
 /** A reamer that widens the mouth by less, mm, leaves the hole as drilled. */
 const LEAST_REAMED = 0.02;
 /** Least difference between a bevel's diameter and the hole's, mm. */
@@ -27,11 +29,25 @@ export function pinPlaces(design: Design): readonly Point[] {
   });
 }
 
-/** The pin holes with their outlines as drilled and as reamed. Throws `DesignError` when bevel or mouth don't suit. */
+/**
+ * The pin holes with their outlines as drilled and as reamed. Throws `DesignError` when bevel or mouth don't suit, or
+ * the row finds no room in the middle block.
+ */
 export function pins(design: Design, profile: Profile, face: Underside): readonly Pin[] {
-  const wrong = unsuited(design);
+  const wrong = [...unsuited(design), ...steep(design, profile)];
   if (wrong.length > 0) throw new DesignError(wrong);
+  const fits = (spread: number) => rowFits({ ...design, pins: { ...design.pins, spread } }, profile);
+  if (!fits(design.pins.spread)) {
+    const why = `for ${design.strings.count} holes of this size in this middle block`;
+    const remedy = 'Change the spread, make bevel, mouth or drill smaller, or lengthen the middle block.';
+    throw new DesignError([unfitting('pins.spread', design.pins.spread, fits, why, remedy)]);
+  }
   return pinPlaces(design).map((at) => pin(design, at, profile, face));
+}
+
+/** Least diameter of a bevel that reaming doesn't take away, mm. */
+export function leastBevel({ pins: p }: Design): number {
+  return Math.max(p.drill, p.taper > 0 ? p.mouth : 0) + LEAST_BEVEL;
 }
 
 function unsuited(design: Design): readonly Problem[] {
@@ -41,39 +57,69 @@ function unsuited(design: Design): readonly Problem[] {
     const remedy = 'Widen the mouth or take a smaller drill.';
     out.push(tooLittle('pins.mouth', p.mouth, p.drill, 'with this drill', remedy));
   }
-  const hole = Math.max(p.drill, p.taper > 0 ? p.mouth : 0);
-  if (p.bevel === 'cut' && p.bevelDiameter < hole + LEAST_BEVEL) {
+  const least = leastBevel(design);
+  if (p.bevel === 'cut' && p.bevelDiameter < least) {
     const remedy = 'Widen the bevel, or leave it out.';
-    const why = 'or reaming takes it all';
-    out.push(tooLittle('pins.bevelDiameter', p.bevelDiameter, hole + LEAST_BEVEL, why, remedy));
+    out.push(tooLittle('pins.bevelDiameter', p.bevelDiameter, least, 'or reaming takes it all', remedy));
   }
   return out;
 }
 
+/** A wide bevel on a steep crown would run far up the slope. */
+function steep({ pins: p }: Design, { crownRadius, crownEnd }: Profile): readonly Problem[] {
+  const slope = slopeAt(crownRadius, Math.min(p.spread / 2, crownEnd));
+  if (p.bevel === 'none' || slope * flareOf(p.bevelAngle) <= STEEPEST) return [];
+  const most = (Math.atan(STEEPEST / slope) * 360) / Math.PI;
+  const why = 'where the crown slopes as it does at the outer pins';
+  const remedy = 'Take a smaller bevel angle or a flatter crown.';
+  return [tooMuch('pins.bevelAngle', p.bevelAngle, most, why, remedy)];
+}
+
+/** Whether all holes stand on the crown, with wood between each and the next. */
+function rowFits(design: Design, { crownRadius, crownEnd }: Profile): boolean {
+  const row = pinPlaces(design).map((at) => ({ at, x: Math.abs(at[0]) }));
+  if (row.some(({ x }) => x >= crownEnd)) return false;
+  const holes = row.map(({ at, x }) => ({ at, x, reach: reachOf(design, slopeAt(crownRadius, x)) }));
+  return holes.every(({ at, x, reach }, i) => {
+    const next = holes[i + 1];
+    const apart = !next || distance(at, next.at) - reach - next.reach >= LEAST_BETWEEN;
+    return x + reach <= crownEnd && apart;
+  });
+}
+
+/** Fall of the crown at x, mm for each mm. */
+function slopeAt(crownRadius: number, x: number): number {
+  return x / Math.sqrt(crownRadius * crownRadius - x * x);
+}
+
+/** How fast a countersink of this included angle widens, mm of radius for each mm of height. */
+function flareOf(bevelAngle: number): number {
+  return Math.tan((bevelAngle * Math.PI) / 360);
+}
+
+/** Radius of the hole at the surface over its axis, reamed and bevelled, mm. */
+function widestOf({ pins: p }: Design): number {
+  return Math.max(p.drill, p.taper > 0 ? p.mouth : 0, p.bevel === 'cut' ? p.bevelDiameter : 0) / 2;
+}
+
+/** How far over the surface on its axis a hole is cut, mm: up the slope its flare meets the crown higher than there. */
+function overOf(design: Design, slope: number): number {
+  const flare = design.pins.bevel === 'cut' ? flareOf(design.pins.bevelAngle) : 0;
+  return 0.15 + (slope * widestOf(design)) / (1 - slope * flare);
+}
+
+/** Largest radius of the hole at the surface, on a crown that slopes as given, mm. */
+function reachOf(design: Design, slope: number): number {
+  const flare = design.pins.bevel === 'cut' ? flareOf(design.pins.bevelAngle) : 0;
+  return widestOf(design) + flare * overOf(design, slope);
+}
+
 function pin(design: Design, at: Point, profile: Profile, face: Underside): Pin {
   const p = design.pins;
-  const radius = profile.crownRadius;
   const x = Math.abs(at[0]);
-  if (x > profile.crownEnd) {
-    const most = (p.spread * profile.crownEnd) / x;
-    const remedy = 'Narrow the pins’ spread or lengthen the middle block.';
-    throw new DesignError([tooMuch('pins.spread', p.spread, most, 'in this middle block', remedy)]);
-  }
-  const top = profile.thickness - drop(radius, x);
-  const slope = x / Math.sqrt(radius * radius - x * x);
-  const bevel =
-    p.bevel === 'cut'
-      ? { radius: p.bevelDiameter / 2, flare: Math.tan((p.bevelAngle * Math.PI) / 360) }
-      : undefined;
-  const widest = Math.max(p.drill / 2, p.taper > 0 ? p.mouth / 2 : 0, bevel?.radius ?? 0);
-  if (bevel && slope * bevel.flare > STEEPEST) {
-    const most = (Math.atan(STEEPEST / slope) * 360) / Math.PI;
-    const why = 'where the crown slopes as it does at the outer pins';
-    const remedy = 'Take a smaller bevel angle or a flatter crown.';
-    throw new DesignError([tooMuch('pins.bevelAngle', p.bevelAngle, most, why, remedy)]);
-  }
-  // up the slope the bevel's flare meets the crown higher than on the axis: carry the cut past that
-  const over = 0.15 + (slope * widest) / (1 - slope * (bevel?.flare ?? 0));
+  const top = profile.thickness - drop(profile.crownRadius, x);
+  const slope = slopeAt(profile.crownRadius, x);
+  const bevel = p.bevel === 'cut' ? { radius: p.bevelDiameter / 2, flare: flareOf(p.bevelAngle) } : undefined;
   const bottom = undersideHeight(face, at[0], at[1]) - 2;
   const cut = (reamed: boolean): readonly Point[] =>
     holeOutline({
@@ -85,14 +131,9 @@ function pin(design: Design, at: Point, profile: Profile, face: Underside): Pin 
       bevel,
       top,
       bottom,
-      lid: top + over,
+      lid: top + overOf(design, slope),
     });
-  return {
-    at,
-    top,
-    outline: { drilled: cut(false), reamed: cut(true) },
-    reach: widest + (bevel?.flare ?? 0) * over,
-  };
+  return { at, top, outline: { drilled: cut(false), reamed: cut(true) }, reach: reachOf(design, slope) };
 }
 
 interface Hole {

@@ -17,12 +17,7 @@ const LEAST_AIR = 0.1;
 
 /** Whether the saddle slot stays in the block, in the wood and away from the edges. */
 export function slotClearance(design: Design, curves: Curves): readonly Problem[] {
-  return [
-    ...(curves.slot.roundEnds ? slotInBlock(design, curves) : slotOverWings(design, curves)),
-    ...slotInOutline(design, curves),
-    ...slotInWood(design, curves),
-    ...slotEndsInWood(design, curves),
-  ];
+  return [...slotInBlock(design, curves), ...slotInOutline(design, curves), ...slotDepth(design, curves)];
 }
 
 /** The slot's outline in the part's plan, mm, seen at the crown and at the floor: a tilted slot leans between them. */
@@ -37,6 +32,7 @@ export function slotPlans({ slot, profile }: Curves): readonly Polygon[] {
 }
 
 function slotInBlock({ saddle }: Design, { slot, profile }: Curves): Problem[] {
+  if (!slot.roundEnds) return [];
   const shortest = saddle.slotWidth + 2;
   if (saddle.slotLength < shortest) {
     return [
@@ -55,20 +51,45 @@ function slotInBlock({ saddle }: Design, { slot, profile }: Curves): Problem[] {
   return [tooMuch('saddle.slotLength', saddle.slotLength, longest, 'in this block', remedy)];
 }
 
-/** A slot that is open at its ends leaves through the block: its floor passes over the wings' run. */
-function slotOverWings({ saddle }: Design, { slot, profile }: Curves): Problem[] {
-  const under = Math.max(
+/** What can be wrong with a slot's depth, in the order in which it is said. */
+const DEPTHS: readonly {
+  readonly wrong: (slot: Slot, curves: Curves) => boolean;
+  readonly why: string;
+  readonly remedy: string;
+}[] = [
+  {
+    wrong: (slot, curves) => woodUnder(slot, curves) < LEAST_WOOD,
+    why: 'in this thickness',
+    remedy: 'Make the slot shallower or the bridge thicker.',
+  },
+  {
+    wrong: (slot, curves) => airOverWings(slot, curves) < LEAST_AIR,
+    why: 'for a slot that runs out over the wings',
+    remedy: 'Make the slot shallower, the wings lower, the floor flat or the ends round.',
+  },
+  {
+    wrong: (slot, curves) => woodBesideEnds(slot, curves) < LEAST_WOOD,
+    why: 'or the slot runs out where the crown falls',
+    remedy: 'Deepen the slot, shorten it, flatten the crown, or let the floor follow it.',
+  },
+];
+
+function slotDepth({ saddle }: Design, curves: Curves): Problem[] {
+  const bad = DEPTHS.find(({ wrong }) => wrong(curves.slot, curves));
+  if (!bad) return [];
+  const fits = (depth: number) => !DEPTHS.some(({ wrong }) => wrong({ ...curves.slot, depth }, curves));
+  return [unfitting('saddle.depth', saddle.depth, fits, bad.why, bad.remedy)];
+}
+
+/** A slot that is open at its ends leaves through the block: how far its floor passes over the wings' run, mm. */
+function airOverWings(slot: Slot, { profile }: Curves): number {
+  if (slot.roundEnds) return Number.POSITIVE_INFINITY;
+  return Math.min(
     ...corners(slot).map(([u, v]) => {
       const [x, , z] = slotToPart(slot, profile.thickness, u, v, slotFloor(slot, u));
-      return topHeight(profile, x) - z;
+      return z - topHeight(profile, x);
     }),
   );
-  if (under <= -LEAST_AIR) return [];
-  // the depth is measured along the walls, which lean
-  const most = saddle.depth - (under + LEAST_AIR) / Math.cos(slot.tilt);
-  const why = 'for a slot that runs out over the wings';
-  const remedy = 'Make the slot shallower, the wings lower, the floor flat or the ends round.';
-  return [tooMuch('saddle.depth', saddle.depth, most, why, remedy)];
 }
 
 /** The four corners of the slot's plan (u, v). */
@@ -104,9 +125,10 @@ function slotInOutline(design: Design, curves: Curves): Problem[] {
   return [unfitting('footprint.slotBehindFront', given, fits, why, remedy)];
 }
 
-function slotInWood(design: Design, { slot, profile, underside }: Curves): Problem[] {
+/** Wood under the slot's floor where it is thinnest, mm. */
+function woodUnder(slot: Slot, { profile, underside }: Curves): number {
   const stations = [0, 0.5, 1].flatMap((t) => [t * slot.halfLength, -t * slot.halfLength]);
-  const under = Math.min(
+  return Math.min(
     ...stations.flatMap((u) =>
       [-1, 1].map((side) => {
         const [x, y, z] = slotToPart(slot, profile.thickness, u, (side * slot.width) / 2, slotFloor(slot, u));
@@ -115,20 +137,11 @@ function slotInWood(design: Design, { slot, profile, underside }: Curves): Probl
       }),
     ),
   );
-  if (under >= LEAST_WOOD) return [];
-  const most = design.saddle.depth - (LEAST_WOOD - under) / Math.cos(slot.tilt);
-  const remedy = 'Make the slot shallower or the bridge thicker.';
-  return [tooMuch('saddle.depth', design.saddle.depth, most, 'in this thickness', remedy)];
 }
 
-/** The crown falls toward its ends: a flat floor must still lie in the wood there. */
-function slotEndsInWood(design: Design, { slot, profile }: Curves): Problem[] {
+/** The crown falls toward its ends: how much of the slot's depth is left in the wood there, mm. */
+function woodBesideEnds(slot: Slot, { profile }: Curves): number {
   const end = slot.roundEnds ? slot.halfLength : Math.min(slot.halfLength, profile.crownEnd);
   const [x, , z] = slotToPart(slot, profile.thickness, end, 0, slotFloor(slot, end));
-  const left = topHeight(profile, x) - z;
-  if (left >= LEAST_WOOD) return [];
-  const least = design.saddle.depth + (LEAST_WOOD - left) / Math.cos(slot.tilt);
-  const why = 'or the slot runs out where the crown falls';
-  const remedy = 'Deepen the slot, shorten it, flatten the crown, or let the floor follow it.';
-  return [tooLittle('saddle.depth', design.saddle.depth, least, why, remedy)];
+  return topHeight(profile, x) - z;
 }

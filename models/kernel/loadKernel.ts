@@ -7,13 +7,17 @@ export interface KernelPlace {
   readonly threads: boolean;
   /** Where the kernel's wasm file is served; Node finds it by itself. */
   readonly wasmUrl?: string;
+  /** Cores to use where the machine doesn't say (Node 20). */
+  readonly cores?: number;
 }
 
 /** Loads the exact kernel. Its messages go nowhere: its STEP writer would print into a command line's JSON. */
-export async function loadKernel({ threads, wasmUrl }: KernelPlace): Promise<Kernel> {
+export async function loadKernel({ threads, wasmUrl, cores = 2 }: KernelPlace): Promise<Kernel> {
   const { default: init } = threads
     ? await import('replicad-opencascadejs/multi')
     : await import('replicad-opencascadejs');
+  // the threads ask a browser's name for the cores there are; Node 20 has none
+  if (threads) globalThis.navigator ??= { hardwareConcurrency: cores } as Navigator;
   const silent = { print: () => {}, printErr: () => {} };
   const oc: OpenCascadeInstance = await init(wasmUrl ? { ...silent, locateFile: () => wasmUrl } : silent);
   setOC(oc);

@@ -3,6 +3,7 @@ import type { TopoDS_Shape } from 'replicad-opencascadejs';
 import type { Kernel } from './kernel.ts';
 import { KernelError } from './kernelError.ts';
 import { scoped } from './scope.ts';
+import { stepText } from './stepText.ts';
 
 export type StepSchema = 'AP214' | 'AP242';
 
@@ -26,8 +27,8 @@ export function writeStep(kernel: Kernel, shape: TopoDS_Shape, name: string, sch
     if (!writer.Perform(document.wrapped, path, scope.own(new oc.Message_ProgressRange()))) {
       throw new KernelError('STEP', 'the kernel could not write the solid');
     }
-    const bytes = oc.FS.readFile(path);
+    const text = new TextDecoder().decode(oc.FS.readFile(path));
     oc.FS.unlink(path);
-    return bytes;
+    return new TextEncoder().encode(stepText(text, { name, written: new Date() }));
   });
 }

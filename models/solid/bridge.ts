@@ -1,7 +1,7 @@
 import type { Curves, Holes } from '../curves/curves.ts';
 import { cut } from '../kernel/booleans.ts';
 import type { Kernel, Shape } from '../kernel/kernel.ts';
-import { step } from '../kernel/kernelError.ts';
+import { KernelError, step } from '../kernel/kernelError.ts';
 import { meshOf } from '../kernel/mesh.ts';
 import { Scope } from '../kernel/scope.ts';
 import type { PartMesh } from '../mesh/partMesh.ts';
@@ -34,11 +34,24 @@ export interface BridgeBuilder {
 /** Triangles for the screen stray at most this from the solid: mm, radians. */
 const MESH = { deviation: 0.02, angle: 0.3 } as const;
 
+/**
+ * Ways to make the holes, tried in turn until the gate lets the solid pass: how near two faces count as one (mm), and
+ * whether all holes are cut in one go. Where a countersink or a channel just grazes another face one way fails that
+ * another does not.
+ */
+const WAYS = [
+  { fuzzy: 1e-4, together: true },
+  { fuzzy: 1e-3, together: true },
+  { fuzzy: 1e-5, together: true },
+  { fuzzy: 1e-4, together: false },
+] as const;
+type Way = (typeof WAYS)[number];
+
 /** One feature of the chain: what of the curves it reads, and how it turns the shape so far into the next. */
 interface Feature {
   readonly name: string;
-  readonly reads: (curves: Curves, holes: Holes) => unknown;
-  readonly make: (scope: Scope, before: Shape | undefined, curves: Curves, holes: Holes) => Shape;
+  readonly reads: (curves: Curves, holes: Holes, way: Way) => unknown;
+  readonly make: (scope: Scope, before: Shape | undefined, curves: Curves, holes: Holes, way: Way) => Shape;
 }
 
 /** A finished feature: the solid up to and including it, under the key of all that it was made from. */
@@ -60,31 +73,45 @@ export function createBridgeBuilder(
   const keepOnly = (count: number) => {
     for (const k of kept.splice(count).reverse()) k.scope.free();
   };
+  const buildOneWay = async (curves: Curves, holes: Holes, way: Way, between: () => Promise<void>) => {
+    let key = '';
+    for (const [i, feature] of features.entries()) {
+      key += JSON.stringify(feature.reads(curves, holes, way));
+      if (kept[i]?.key === key) continue;
+      keepOnly(i);
+      await between();
+      const scope = new Scope();
+      try {
+        const before = kept[i - 1]?.shape;
+        kept.push({
+          key,
+          scope,
+          shape: step(kernel, feature.name, () => feature.make(scope, before, curves, holes, way)),
+        });
+      } catch (error) {
+        scope.free();
+        throw error;
+      }
+    }
+    await between();
+    const { shape } = kept[features.length - 1] as Kept;
+    return step(kernel, 'check of the finished solid', (): BuiltSolid => {
+      const mesh = meshOf(kernel, shape, MESH.deviation, MESH.angle);
+      return { shape, mesh, figures: gate(kernel, shape, mesh, curves, draftVolume(curves, holes)) };
+    });
+  };
   return {
     async build(curves, holes, between = async () => {}) {
-      let key = '';
-      for (const [i, feature] of features.entries()) {
-        key += JSON.stringify(feature.reads(curves, holes));
-        if (kept[i]?.key === key) continue;
-        keepOnly(i);
-        await between();
-        const scope = new Scope();
+      let refusal: unknown;
+      for (const way of WAYS) {
         try {
-          const shape = step(kernel, feature.name, () =>
-            feature.make(scope, kept[i - 1]?.shape, curves, holes),
-          );
-          kept.push({ key, shape, scope });
+          return await buildOneWay(curves, holes, way, between);
         } catch (error) {
-          scope.free();
-          throw error;
+          if (!(error instanceof KernelError)) throw error;
+          refusal ??= error;
         }
       }
-      await between();
-      const { shape } = kept[features.length - 1] as Kept;
-      return step(kernel, 'check of the finished solid', () => {
-        const mesh = meshOf(kernel, shape, MESH.deviation, MESH.angle);
-        return { shape, mesh, figures: gate(kernel, shape, mesh, curves, draftVolume(curves, holes)) };
-      });
+      throw refusal;
     },
     dispose: () => keepOnly(0),
   };
@@ -108,12 +135,16 @@ function chain(kernel: Kernel): readonly Feature[] {
     },
     {
       name: 'pin holes',
-      reads: ({ pins, channels }, holes) => [pins.map((p) => [p.at, p.outline[holes]]), channels],
-      make: (scope, before, curves, holes) =>
-        cut(kernel, scope, before as Shape, [
+      reads: ({ pins, channels }, holes, way) => [pins.map((p) => [p.at, p.outline[holes]]), channels, way],
+      make: (scope, before, curves, holes, { fuzzy, together }) => {
+        const tools = [
           ...curves.pins.map((pin) => pinTool(kernel, scope, pin, holes)),
           ...curves.channels.map((channel) => channelTool(kernel, scope, channel)),
-        ]),
+        ];
+        return together
+          ? cut(kernel, scope, before as Shape, tools, fuzzy)
+          : tools.reduce((shape, tool) => cut(kernel, scope, shape, [tool], fuzzy), before as Shape);
+      },
     },
     {
       name: 'saddle slot',
