@@ -47,7 +47,8 @@ export function pins(design: Design, profile: Profile, face: Underside): readonl
 
 /** Least diameter of a bevel that reaming doesn't take away, mm. */
 export function leastBevel({ pins: p }: Design): number {
-  return Math.max(p.drill, p.taper > 0 ? p.mouth : 0) + LEAST_BEVEL;
+  const least = Math.max(p.drill, p.taper > 0 ? p.mouth : 0) + LEAST_BEVEL;
+  return Math.round(least * 1e6) / 1e6; // 2.7 + 0.1 is a little more than 2.8 to a computer
 }
 
 function unsuited(design: Design): readonly Problem[] {
