@@ -27,7 +27,15 @@ export interface FileOptions {
   readonly schema?: 'AP214' | 'AP242';
   /** STL only: how far a facet may stray from the surface, mm. */
   readonly deviationMm?: number;
+  /** What the file is called after, if not the design's name. */
+  readonly name?: string;
 }
+
+/**
+ * How far an STL's facets may stray from the surface. Usually finer than a mill leaves the wood, in a few hundred kB;
+ * finer than the least takes the kernel minutes and the reader's memory, coarser than the most loses the bevels.
+ */
+export const DEVIATION_MM = { least: 0.001, usual: 0.02, most: 1 } as const;
 
 export interface WrittenFile {
   readonly name: string;
@@ -62,6 +70,9 @@ export const NEWER: Readonly<Record<Call, 'replaces' | 'replaces waiting' | 'joi
   solid: 'replaces',
   file: 'joins the queue',
 };
+
+/** A geometry worker of this name loads the single-thread kernel wherever it is. */
+export const ONE_THREAD = 'geometry, one thread';
 
 /** Read between the steps of a long piece of work: whether its answer is still wanted. */
 export interface Signal {

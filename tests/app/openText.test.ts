@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
-import { readDesignFile, writeDesign } from '../../src/app/files/designFile.ts';
+import { readDesignFile } from '../../src/app/files/designFile.ts';
 import { kept } from '../../src/app/store/fieldAt.ts';
 import { initialDesign } from '../../src/design/initial.ts';
+import { writeDesign } from '../../src/files/designFile.ts';
 
 const design = initialDesign();
 const withTop = (top: object) => JSON.stringify({ ...design, top: { ...design.top, ...top } });

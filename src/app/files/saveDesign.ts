@@ -1,6 +1,7 @@
+import { writeDesign } from '../../files/designFile.ts';
+import { safeName } from '../../files/safeName.ts';
 import type { AppStore } from '../store/store.ts';
-import { ENDING, writeDesign } from './designFile.ts';
-import { safeName } from './safeName.ts';
+import { ENDING } from './designFile.ts';
 import { wasCancelled } from './wasCancelled.ts';
 
 /** Saves the design as typed: into the file it came from, where the browser can, else into one that is asked for. */

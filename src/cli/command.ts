@@ -1,0 +1,37 @@
+import { type ParseArgsConfig, parseArgs } from 'node:util';
+import { EXIT_HELP, type Exit, UseError } from './exit.ts';
+import type { Io } from './io.ts';
+
+/** One word of the command line. */
+export interface Command {
+  /** One line, for the list of commands. */
+  readonly about: string;
+  readonly help: string;
+  run(argv: readonly string[], io: Io): Promise<Exit>;
+}
+
+/** A command's help: how it is called, what it does, and the exit codes. */
+export function helpText(usage: string, body: string): string {
+  return `Usage: pinbridge ${usage}\n\n${body.trim()}\n\n${EXIT_HELP}\n`;
+}
+
+type Options = NonNullable<ParseArgsConfig['options']>;
+type Read<O extends Options> = ReturnType<
+  typeof parseArgs<{ args: string[]; options: O; allowPositionals: true; strict: true }>
+>;
+
+/** Node's own reading of the arguments; what it refuses is a `UseError`. */
+export function readArguments<const O extends Options>(argv: readonly string[], options: O): Read<O> {
+  try {
+    return parseArgs({ args: [...argv], options, allowPositionals: true, strict: true });
+  } catch (error) {
+    throw new UseError(error instanceof Error ? error.message : String(error));
+  }
+}
+
+/** One of a few words given to an option. Throws `UseError`. */
+export function oneOf<const T extends string>(option: string, given: string, allowed: readonly T[]): T {
+  const found = allowed.find((word) => word === given);
+  if (found === undefined) throw new UseError(`${option} ${given}: it must be ${allowed.join(' or ')}.`);
+  return found;
+}

@@ -1,0 +1,21 @@
+import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import { FileError } from './exit.ts';
+
+/**
+ * Writes a file wholly or not at all: beside its place first, so that nobody mills a part from half a file. Makes its
+ * folder. Throws `FileError`.
+ */
+export async function writeWhole(file: string, bytes: Uint8Array): Promise<void> {
+  const unfinished = `${file}.${process.pid}.part`;
+  try {
+    await mkdir(path.dirname(file), { recursive: true });
+    await writeFile(unfinished, bytes);
+    await rename(unfinished, file);
+  } catch (error) {
+    await rm(unfinished, { force: true }).catch(() => {});
+    throw new FileError(
+      `${file} can't be written: ${error instanceof Error ? error.message : String(error)}`,
+    );
+  }
+}
