@@ -1,0 +1,38 @@
+import { acceptedDesigns } from '../tests/support/designs.ts';
+import { roadside } from '../tests/support/roads.ts';
+
+/** `npm run roads -- [count] [seed]`: builds that many random designs, both ways of holes, and says what came of it. */
+const count = Number(process.argv[2] ?? 500);
+const seed = Number(process.argv[3] ?? 20261125);
+const say = (text: string) => process.stdout.write(`${text}\n`);
+
+const sample = acceptedDesigns(count, seed);
+say(`${count} designs accepted of ${sample.asked} asked, seed ${seed}; refused for:`);
+for (const [reason, n] of [...sample.refusals].sort((a, b) => b[1] - a[1])) say(`  ${n}  ${reason}`);
+
+const side = await roadside();
+const worst = { draft: 0, surface: 0, height: 0 };
+const failures: string[] = [];
+for (const [i, accepted] of sample.accepted.entries()) {
+  for (const holes of ['drilled', 'reamed'] as const) {
+    try {
+      const off = await side.compare(accepted, holes);
+      worst.draft = Math.max(worst.draft, Math.abs(off.draftOff));
+      worst.surface = Math.max(worst.surface, Math.abs(off.surfaceOff));
+      worst.height = Math.max(worst.height, off.heightOff);
+      if (Math.abs(off.draftOff) > 5e-4 || Math.abs(off.surfaceOff) > 5e-4 || off.heightOff > 0.01) {
+        failures.push(
+          `${i} ${holes}: draft ${off.draftOff.toExponential(2)}, surface ${off.surfaceOff.toExponential(2)}, heights ${off.heightOff.toFixed(4)} mm`,
+        );
+      }
+    } catch (error) {
+      failures.push(`${i} ${holes}: ${error instanceof Error ? error.message : error}`);
+    }
+  }
+}
+say(
+  `largest differences: draft ${worst.draft.toExponential(2)}, surface ${worst.surface.toExponential(2)}, heights ${worst.height.toFixed(4)} mm`,
+);
+say(`${failures.length} of ${2 * count} builds failed or disagreed`);
+for (const failure of failures) say(`  ${failure}`);
+process.exit(failures.length > 0 ? 1 : 0);
