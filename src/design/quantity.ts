@@ -57,7 +57,8 @@ export function readQuantity(typed: number | string, kind: NumberField['kind']):
   const size = decimal
     ? Number(decimal.replace(',', '.') + exponent)
     : new Fraction(`${whole ?? 0}`).add(new Fraction(`${above ?? above2}/${below ?? below2}`)).valueOf();
-  const factor = UNITS[kind][unit.trim().toLowerCase()];
+  const named = unit.trim().toLowerCase();
+  const factor = Object.hasOwn(UNITS[kind], named) ? UNITS[kind][named] : undefined;
   if (factor === undefined) return { ok: false, why: 'wrong-unit', accepted };
   const value = (sign === '-' ? -size : size) * factor;
   return Number.isFinite(value) ? { ok: true, value } : { ok: false, why: 'not-a-value', accepted };
