@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { findKept } from '../../src/app/keep/findKept.ts';
 import { keepDesign } from '../../src/app/keep/keepDesign.ts';
+import { leftBehind } from '../../src/app/keep/leftBehind.ts';
 import { type TabMemory, windowName } from '../../src/app/keep/windowName.ts';
 import { createAppStore } from '../../src/app/store/store.ts';
 import type { DesignText } from '../../src/design/design.ts';
@@ -62,7 +63,7 @@ describe('keeping', () => {
   test('writes after a pause, and at once when the page is left', async () => {
     const { shelf, designs } = shelfDouble();
     const store = createAppStore({ text: named('Heron') });
-    const { flush } = keepDesign(store, shelf, 'me');
+    const { flush } = keepDesign(store, shelf, 'me', tab());
     await vi.advanceTimersByTimeAsync(0);
     expect(store.getState().session.keeping).toBe('kept');
     store.edit('top.tip', 4);
@@ -77,14 +78,44 @@ describe('keeping', () => {
     expect(designs.get('me')?.text).toMatchObject({ top: { tip: '1/8 in' } });
   });
 
+  test('a page that dies before its last change is written has left it in the tab', async () => {
+    const { shelf, designs } = shelfDouble();
+    const memory = tab();
+    const store = createAppStore({ text: named('Heron') });
+    const { flush } = keepDesign(store, shelf, 'me', memory);
+    await vi.advanceTimersByTimeAsync(1000);
+    const asWritten = new Map(designs);
+    store.edit('top.tip', 'thin');
+    flush();
+    designs.clear();
+    for (const [name, design] of asWritten) designs.set(name, design);
+    const found = await findKept(shelf, me, leftBehind(memory));
+    expect(found?.text.top.tip).toBe('thin');
+    expect(found?.good?.top.tip).toBe(3);
+  });
+
+  test('what was left in the tab long ago gives way to what was written since', async () => {
+    const { shelf } = shelfDouble();
+    const memory = tab();
+    const store = createAppStore({ text: named('Heron') });
+    const { flush } = keepDesign(store, shelf, 'me', memory);
+    store.edit('top.tip', 4);
+    flush();
+    store.edit('top.tip', 5);
+    await vi.advanceTimersByTimeAsync(1000);
+    expect((await findKept(shelf, me, leftBehind(memory)))?.text.top.tip).toBe(5);
+    memory.setItem('pinbridge-left-behind', 'nonsense');
+    expect((await findKept(shelf, me, leftBehind(memory)))?.text.top.tip).toBe(5);
+  });
+
   test('keeps what can’t be made, with the last good design beside it, and brings both back', async () => {
     const { shelf } = shelfDouble();
     const store = createAppStore({ text: named('Heron') });
-    const { flush } = keepDesign(store, shelf, 'me');
+    const { flush } = keepDesign(store, shelf, 'me', tab());
     store.edit('top.tip', 'thin');
     flush();
     await vi.advanceTimersByTimeAsync(0);
-    const found = await findKept(shelf, me);
+    const found = await findKept(shelf, me, undefined);
     expect(found?.text.top.tip).toBe('thin');
     expect(found?.good?.top.tip).toBe(3);
   });
@@ -93,7 +124,7 @@ describe('keeping', () => {
     const { shelf, control } = shelfDouble();
     control.refuses = true;
     const store = createAppStore({ text: named('Heron') });
-    keepDesign(store, shelf, 'me');
+    keepDesign(store, shelf, 'me', tab());
     await vi.advanceTimersByTimeAsync(0);
     expect(store.getState().session.keeping).toBe('refused');
     store.edit('top.tip', 4);
@@ -105,8 +136,8 @@ describe('keeping', () => {
   test('two windows don’t touch each other’s designs', async () => {
     const { shelf, designs } = shelfDouble();
     const [a, b] = [createAppStore({ text: named('Heron') }), createAppStore({ text: named('Wren') })];
-    keepDesign(a, shelf, 'a');
-    keepDesign(b, shelf, 'b');
+    keepDesign(a, shelf, 'a', tab());
+    keepDesign(b, shelf, 'b', tab());
     a.edit('top.tip', 4);
     b.edit('top.tip', 5);
     await vi.advanceTimersByTimeAsync(500);
@@ -124,23 +155,25 @@ describe('finding', () => {
     put(designs, 'me', named('mine'), 1);
     put(designs, 'other', named('newer'), 2);
     put(designs, 'broken', { format: 'something else' }, 3);
-    expect((await findKept(shelf, me))?.text.guitar.name).toBe('mine');
-    expect((await findKept(shelf, { own: 'new', before: 'me' }))?.text.guitar.name).toBe('mine');
-    expect((await findKept(shelf, { own: 'new', before: undefined }))?.text.guitar.name).toBe('newer');
+    expect((await findKept(shelf, me, undefined))?.text.guitar.name).toBe('mine');
+    expect((await findKept(shelf, { own: 'new', before: 'me' }, undefined))?.text.guitar.name).toBe('mine');
+    expect((await findKept(shelf, { own: 'new', before: undefined }, undefined))?.text.guitar.name).toBe(
+      'newer',
+    );
   });
 
   test('an empty shelf gives nothing, a refusing one rejects', async () => {
     const { shelf, control } = shelfDouble();
-    expect(await findKept(shelf, me)).toBeUndefined();
+    expect(await findKept(shelf, me, undefined)).toBeUndefined();
     control.refuses = true;
-    await expect(findKept(shelf, me)).rejects.toThrow('refused');
+    await expect(findKept(shelf, me, undefined)).rejects.toThrow('refused');
   });
 
   test('the oldest of many are taken off the shelf, but not the window’s own', async () => {
     const { shelf, designs } = shelfDouble();
     put(designs, 'me', named('mine'), 0);
     for (let i = 1; i <= 40; i++) put(designs, `w${i}`, named(`${i}`), i);
-    expect((await findKept(shelf, me))?.text.guitar.name).toBe('mine');
+    expect((await findKept(shelf, me, undefined))?.text.guitar.name).toBe('mine');
     expect(designs.size).toBe(21);
     expect(designs.has('w40')).toBe(true);
     expect(designs.has('w1')).toBe(false);

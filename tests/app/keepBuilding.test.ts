@@ -84,6 +84,17 @@ test('what can’t be made is not asked for; the last good part stays, marked as
   expect(shown().stamp).toBe('solid');
 });
 
+test('a page that begins with what can’t be made shows the last good design beside it', async () => {
+  const good = initialDesign();
+  const store = createAppStore({ text: { ...good, top: { ...good.top, tip: 'thin' } }, good });
+  const { client, drafts } = clientDouble();
+  keepBuilding(store, client);
+  expect(drafts.map(({ text }) => text)).toEqual([good]);
+  drafts[0]?.answer(aDraft(1));
+  await vi.advanceTimersByTimeAsync(0);
+  expect(shownPart(store.getState()).stamp).toBe('stale');
+});
+
 test('a refused solid leaves the draft and says why, until the design changes or it is asked for again', async () => {
   const { store, building, drafts, solids, rest, settle, shown } = bench();
   drafts[0]?.answer(aDraft(1));

@@ -1,5 +1,5 @@
 import type { AppStore } from '../store/store.ts';
-import { readDesignFile } from './designFile.ts';
+import { readDesignFile } from './readDesignFile.ts';
 import { wasCancelled } from './wasCancelled.ts';
 
 /** Asks for a design file and opens it as one step that can be undone. */

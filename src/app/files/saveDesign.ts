@@ -1,8 +1,10 @@
 import { writeDesign } from '../../files/designFile.ts';
 import { safeName } from '../../files/safeName.ts';
 import type { AppStore } from '../store/store.ts';
-import { ENDING } from './designFile.ts';
 import { wasCancelled } from './wasCancelled.ts';
+
+/** What design files are called, so that they stand apart from other JSON. */
+const ENDING = '.pinbridge.json';
 
 /** Saves the design as typed: into the file it came from, where the browser can, else into one that is asked for. */
 export async function saveDesign(store: AppStore): Promise<void> {

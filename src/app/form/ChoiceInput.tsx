@@ -30,7 +30,7 @@ function SideBySide({ path, field, typed, describedBy }: InputProps<ChoiceField>
               checked={typed === value}
               onChange={() => store.edit(path, value)}
             />
-            <span>{words}</span>
+            {words}
           </label>
         ))}
       </div>

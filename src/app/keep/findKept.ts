@@ -13,15 +13,20 @@ export interface FoundDesign {
 }
 
 /**
- * The design to begin with: this window's own, else the last one that any window wrote. Undefined when there is none
+ * The design to begin with: this window's own, on the shelf or left behind in the tab, else the last one that any window wrote. Undefined when there is none
  * that can be read. Takes the oldest ones off a full shelf. Rejects when the browser refuses the shelf.
  */
-export async function findKept(shelf: Shelf, { own, before }: WindowName): Promise<FoundDesign | undefined> {
+export async function findKept(
+  shelf: Shelf,
+  { own, before }: WindowName,
+  left: KeptDesign | undefined,
+): Promise<FoundDesign | undefined> {
   const all = [...(await shelf.all())].sort(([, a], [, b]) => b.at - a.at);
   await Promise.all(all.slice(MOST).map(([name]) => (name === own ? undefined : shelf.remove(name))));
-  const mine = all.find(([name]) => name === (before ?? own));
-  for (const [, kept] of mine ? [mine, ...all] : all) {
-    const found = readKept(kept);
+  const mine = all.find(([name]) => name === (before ?? own))?.[1];
+  const newest = left && left.at >= (mine?.at ?? 0) ? left : mine;
+  for (const kept of [newest, mine, ...all.map(([, design]) => design)]) {
+    const found = kept && readKept(kept);
     if (found) return found;
   }
   return undefined;

@@ -1,12 +1,14 @@
 import { judge } from '../store/judge.ts';
 import type { AppStore } from '../store/store.ts';
-import type { Shelf } from './shelf.ts';
+import { leaveBehind } from './leftBehind.ts';
+import type { KeptDesign, Shelf } from './shelf.ts';
+import type { TabMemory } from './windowName.ts';
 
 /** How long changes may gather before they are written, ms. */
 const PAUSE = 250;
 
 export interface Keeping {
-  /** Writes what is not written yet. */
+  /** Writes what is not written yet. A page that is being left may die first, so it also goes into the tab's memory. */
   readonly flush: () => void;
   readonly stop: () => void;
 }
@@ -15,20 +17,25 @@ export interface Keeping {
  * Writes the open design to the shelf under the window's own name whenever it has changed. When the browser refuses,
  * the design goes on living in this page alone, and the session says so.
  */
-export function keepDesign(store: AppStore, shelf: Shelf, name: string): Keeping {
+export function keepDesign(store: AppStore, shelf: Shelf, name: string, memory: TabMemory): Keeping {
   let written: unknown;
   let pause: ReturnType<typeof setTimeout> | undefined;
+
+  const present = (): KeptDesign => {
+    const { history, lastGood } = store.getState();
+    const text = history.present;
+    return { text, good: judge(text).ok ? undefined : lastGood?.text, at: Date.now() };
+  };
 
   const write = async () => {
     clearTimeout(pause);
     pause = undefined;
-    const { history, lastGood } = store.getState();
-    const text = history.present;
-    if (text === written) return;
-    written = text;
+    const design = present();
+    if (design.text === written) return;
+    written = design.text;
     try {
-      await shelf.set(name, { text, good: judge(text).ok ? undefined : lastGood?.text, at: Date.now() });
-      if (store.getState().history.present === text) store.setSession({ keeping: 'kept' });
+      await shelf.set(name, design);
+      if (store.getState().history.present === design.text) store.setSession({ keeping: 'kept' });
     } catch {
       store.setSession({ keeping: 'refused' });
     }
@@ -41,7 +48,10 @@ export function keepDesign(store: AppStore, shelf: Shelf, name: string): Keeping
   });
   void write();
   return {
-    flush: () => void write(),
+    flush: () => {
+      if (store.getState().history.present !== written) leaveBehind(memory, present());
+      void write();
+    },
     stop: () => {
       clearTimeout(pause);
       unsubscribe();

@@ -1,6 +1,7 @@
 import type { AppStore } from '../store/store.ts';
 import { type FoundDesign, findKept } from './findKept.ts';
 import { keepDesign } from './keepDesign.ts';
+import { leftBehind } from './leftBehind.ts';
 import { browserShelf } from './shelf.ts';
 import { claimByLock, windowName } from './windowName.ts';
 
@@ -18,11 +19,11 @@ export async function startKeeping(): Promise<Started> {
   try {
     const shelf = browserShelf();
     const name = await windowName(sessionStorage, claimByLock);
-    const found = await inTime(findKept(shelf, name));
+    const found = await inTime(findKept(shelf, name, leftBehind(sessionStorage)));
     return {
       found,
       keep: (store) => {
-        const { flush } = keepDesign(store, shelf, name.own);
+        const { flush } = keepDesign(store, shelf, name.own, sessionStorage);
         addEventListener('pagehide', flush);
         document.addEventListener('visibilitychange', flush);
       },

@@ -28,7 +28,7 @@ export function Caption() {
                 checked={holes === value}
                 onChange={() => store.setSession({ holes: value })}
               />
-              <span>{words}</span>
+              {words}
             </label>
           ))}
         </div>

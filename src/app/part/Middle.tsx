@@ -1,4 +1,5 @@
 import { useRef } from 'react';
+import { Guard } from '../Guard.tsx';
 import { useApp } from '../store/useApp.ts';
 import { Caption } from './Caption.tsx';
 import './middle.css';
@@ -9,6 +10,7 @@ import { ShareHandle } from './ShareHandle.tsx';
 /** The middle column: the part above, its drawing below, and a handle between them. */
 export function Middle() {
   const column = useRef<HTMLElement>(null);
+  const document = useApp(({ history }) => history.present);
   const share = useApp(({ session }) => session.share);
   return (
     <main
@@ -17,12 +19,16 @@ export function Middle() {
       style={{ gridTemplateRows: `minmax(0, ${share}fr) auto auto minmax(0, ${1 - share}fr)` }}
     >
       <section className="picture" aria-label="The part">
-        <PartView />
+        <Guard what="The picture" again={document}>
+          <PartView />
+        </Guard>
       </section>
       <Caption />
       <ShareHandle column={column} />
       <section className="sheet" aria-label="Plan and elevation">
-        <PlanView />
+        <Guard what="The drawing" again={document}>
+          <PlanView />
+        </Guard>
       </section>
     </main>
   );

@@ -22,7 +22,7 @@ export interface Building {
 
 /**
  * Keeps the part in step with the document: the draft at once on every change, the exact solid when the design has
- * rested. Each answer is kept with what it was asked for, so that an older one is never taken for current.
+ * rested. While the document can't be made, that goes for the last good design. Each answer is kept with what it was asked for, so that an older one is never taken for current.
  */
 export function keepBuilding(store: AppStore, client: Client): Building {
   let pause: ReturnType<typeof setTimeout> | undefined;
@@ -54,12 +54,14 @@ export function keepBuilding(store: AppStore, client: Client): Building {
   };
 
   const build = () => {
-    const { history, session, part } = store.getState();
-    const wanted = { text: history.present, holes: session.holes };
+    const { history, lastGood, session, part } = store.getState();
+    const text = judge(history.present).ok ? history.present : lastGood?.text;
+    if (!text) return;
+    const wanted = { text, holes: session.holes };
     if (sameAsked(wanted, seen)) return;
     seen = wanted;
     clearTimeout(pause);
-    if (!judge(wanted.text).ok || sameAsked(wanted, part.solid)) return;
+    if (sameAsked(wanted, part.solid)) return;
     void draft(wanted);
     pause = setTimeout(() => void solid(wanted), PAUSE);
   };

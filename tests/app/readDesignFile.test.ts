@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { readDesignFile } from '../../src/app/files/designFile.ts';
+import { readDesignFile } from '../../src/app/files/readDesignFile.ts';
 import { kept } from '../../src/app/store/fieldAt.ts';
 import { initialDesign } from '../../src/design/initial.ts';
 import { writeDesign } from '../../src/files/designFile.ts';

@@ -3,9 +3,6 @@ import { DesignError, sayProblem } from '../../design/problem.ts';
 import { parseDesignFile } from '../../files/designFile.ts';
 import { openText } from '../store/openText.ts';
 
-/** What design files are called. */
-export const ENDING = '.pinbridge.json';
-
 export type Opened =
   | { readonly ok: true; readonly text: DesignText }
   | { readonly ok: false; readonly lines: readonly string[] };

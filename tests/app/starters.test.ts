@@ -1,0 +1,36 @@
+import { readFile } from 'node:fs/promises';
+import { expect, test } from 'vitest';
+import { enclosedArea } from '../../models/curves/chain.ts';
+import { outlinePath } from '../../src/app/starters/outlinePath.ts';
+import { loadStarters } from '../../src/app/starters/starters.ts';
+
+const read = async (file: string): Promise<unknown> =>
+  JSON.parse(await readFile(`public/starters/${file}`, 'utf8'));
+
+test('every starter of the index can be made, and is told apart by its name', async () => {
+  const starters = await loadStarters(read);
+  expect(starters.length).toBeGreaterThanOrEqual(6);
+  expect(new Set(starters.map(({ name }) => name)).size).toBe(starters.length);
+  for (const { name, about, curves } of starters) {
+    expect(about, name).not.toBe('');
+    expect(enclosedArea(curves.outline), name).toBeGreaterThan(1000);
+  }
+});
+
+test('a starter that is missing says which', async () => {
+  const broken = async (file: string) => {
+    if (file !== 'index.json') throw new Error(`${file} is not beside the page (404)`);
+    return [{ file: 'gone.json', name: 'Gone', about: '' }];
+  };
+  await expect(loadStarters(broken)).rejects.toThrow('gone.json');
+});
+
+test('an outline’s path goes round and closes: lines and arcs with y turned down', () => {
+  // a quarter of a disc of radius 10, counter-clockwise
+  const path = outlinePath([
+    { kind: 'line', from: [0, 0], to: [10, 0] },
+    { kind: 'arc', from: [10, 0], to: [0, 10], centre: [0, 0], radius: 10, turn: 1 },
+    { kind: 'line', from: [0, 10], to: [0, 0] },
+  ]);
+  expect(path).toBe('M0 0L10 0A10 10 0 0 0 0 -10L0 0Z');
+});
