@@ -1,0 +1,116 @@
+import type { Curves } from '../models/curves/curves.ts';
+import { createDrafter } from '../models/draft/draftMesh.ts';
+import { cut } from '../models/kernel/booleans.ts';
+import type { Kernel } from '../models/kernel/kernel.ts';
+import { loadKernel } from '../models/kernel/loadKernel.ts';
+import { meshOf } from '../models/kernel/mesh.ts';
+import { scoped } from '../models/kernel/scope.ts';
+import { writeStep } from '../models/kernel/step.ts';
+import { writeStl } from '../models/kernel/stl.ts';
+import { body } from '../models/solid/body.ts';
+import { type BridgeBuilder, createBridgeBuilder } from '../models/solid/bridge.ts';
+import { channelTool } from '../models/solid/channelTool.ts';
+import { edging } from '../models/solid/edging.ts';
+import { pinTool } from '../models/solid/pinTool.ts';
+import { slotTool } from '../models/solid/slotTool.ts';
+import { surfaceFigures } from '../models/surface/figures.ts';
+import { acceptDesign } from '../src/design/acceptDesign.ts';
+import { initialDesign } from '../src/design/initial.ts';
+
+/**
+ * `npm run bench`: medians in milliseconds, and ratios to a plain build of the same part measured in the same run: one
+ * cut after another on the single-thread kernel, the edge last. Nothing here is a test.
+ */
+const RUNS = 7;
+
+/** The default bridge with string channels, one field changed. */
+function curvesWith(change: (design: Record<string, Record<string, unknown>>) => void): Curves {
+  const text = JSON.parse(JSON.stringify(initialDesign())) as Record<string, Record<string, unknown>>;
+  (text.pins as Record<string, unknown>).channel = 'ramp';
+  change(text);
+  return acceptDesign(text).curves;
+}
+
+const base = curvesWith(() => {});
+
+/** What changes when one field of a group does: two neighbours, so that each build finds the other's leavings. */
+const CHANGES: Readonly<Record<string, readonly [Curves, Curves]>> = Object.fromEntries(
+  (
+    [
+      ['footprint', 'length', 153, 154],
+      ['top', 'tip', 3, 3.1],
+      ['top', 'edgeSize', 1, 1.1],
+      ['pins', 'mouth', 5.6, 5.7],
+      ['saddle', 'angle', 2.9, 3],
+    ] as const
+  ).map(([group, field, a, b]) => [
+    `${group} (${field})`,
+    [a, b].map((value) =>
+      curvesWith((d) => {
+        (d[group] as Record<string, unknown>)[field] = value;
+      }),
+    ) as [Curves, Curves],
+  ]),
+);
+
+function plain(kernel: Kernel): void {
+  scoped((scope) => {
+    const tools = [
+      slotTool(kernel, scope, base),
+      ...base.pins.map((pin) => pinTool(kernel, scope, pin, 'reamed')),
+      ...base.channels.map((channel) => channelTool(kernel, scope, channel)),
+    ];
+    const cutAll = tools.reduce(
+      (shape, tool) => cut(kernel, scope, shape, [tool]),
+      body(kernel, scope, base),
+    );
+    edging(kernel, scope, cutAll, base);
+  });
+}
+
+const median = (values: readonly number[]) => [...values].sort((a, b) => a - b)[values.length >> 1] as number;
+
+async function timed(work: () => unknown): Promise<number> {
+  const started = performance.now();
+  await work();
+  return performance.now() - started;
+}
+
+const rows: [name: string, ms: number][] = [];
+const say = (text: string) => process.stdout.write(`${text}\n`);
+
+const drafter = await createDrafter();
+const single = await loadKernel({ threads: false });
+const several = await loadKernel({ threads: true });
+const builders: readonly [name: string, BridgeBuilder][] = [
+  ['one thread', createBridgeBuilder(single, (curves, holes) => drafter.draft(curves, holes).volumeMm3)],
+  ['threads', createBridgeBuilder(several, (curves, holes) => drafter.draft(curves, holes).volumeMm3)],
+];
+
+// side by side: each round measures everything once, so that a slow moment of the machine falls on all
+const times = new Map<string, number[]>();
+const note = (name: string, ms: number) => times.set(name, [...(times.get(name) ?? []), ms]);
+for (let run = 0; run <= RUNS; run++) {
+  const keep = run === 0 ? () => {} : note; // the first round warms up
+  keep('plain build, one thread', await timed(() => plain(single)));
+  for (const [name, builder] of builders) {
+    builder.dispose();
+    keep(`full build, ${name}`, await timed(() => builder.build(base, 'reamed')));
+    for (const [change, [before, after]] of Object.entries(CHANGES)) {
+      await builder.build(before, 'reamed');
+      keep(`rebuild, ${change}, ${name}`, await timed(() => builder.build(after, 'reamed')));
+    }
+  }
+  keep('draft', await timed(() => drafter.draft(base, 'reamed')));
+  keep('surface: volume and centroid', await timed(() => surfaceFigures(base, 'reamed')));
+  const { shape } = await (builders[0] as [string, BridgeBuilder])[1].build(base, 'reamed');
+  keep('mesh 0.02 mm', await timed(() => meshOf(single, shape, 0.02, 0.3)));
+  keep('STEP', await timed(() => writeStep(single, shape, 'bench', 'AP214')));
+  keep('STL 0.02 mm', await timed(() => writeStl(single, shape, 0.02, 0.3)));
+}
+for (const [name, values] of times) rows.push([name, median(values)]);
+const reference = rows.find(([name]) => name.startsWith('plain'))?.[1] ?? Number.NaN;
+say(`${`median of ${RUNS} rounds`.padEnd(52)}        ms   ratio to plain`);
+for (const [name, ms] of rows)
+  say(`${name.padEnd(52)} ${ms.toFixed(1).padStart(9)}   ${(ms / reference).toFixed(3)}`);
+process.exit(0);
