@@ -1,5 +1,5 @@
-import { acceptedDesigns } from '../tests/support/designs.ts';
-import { roadside } from '../tests/support/roads.ts';
+import { acceptedDesigns } from './designs.ts';
+import { roadside } from './roads.ts';
 
 /** `npm run roads -- [count] [seed]`: builds that many random designs, both ways of holes, and says what came of it. */
 const count = Number(process.argv[2] ?? 500);
