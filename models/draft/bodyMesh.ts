@@ -17,10 +17,20 @@ export function bodyMesh(curves: Curves, deviation: number): ClosedMesh {
   const ys = outline.flatMap((s) => [s.from[1], s.to[1]]);
   const step = chordOf(underside, deviation);
   const rows = underside.shape === 'sphere' ? Math.ceil((Math.max(...ys) - Math.min(...ys)) / step) : 1;
-  const wishes = [{ x: 0, room: 0 }, ...profileWishes(profile, deviation), ...every(step, outlineEnd(outline))];
+  const wishes = [
+    { x: 0, room: 0 },
+    ...profileWishes(profile, deviation),
+    ...every(step, outlineEnd(outline)),
+  ];
   const mesh = new MeshBuilder(1);
   columnSolid(mesh, {
-    columns: columns(halvesOf(outline), edgeWall(profile, underside, edge, deviation), wishes, rows, deviation),
+    columns: columns(
+      halvesOf(outline),
+      edgeWall(profile, underside, edge, deviation),
+      wishes,
+      rows,
+      deviation,
+    ),
     floor: glueFace(underside, rows),
     lid: {
       normal: ([x]) => {
@@ -43,7 +53,10 @@ function profileWishes(profile: Profile, deviation: number): readonly Wish[] {
   for (const s of profile.chain) {
     xs.push(s.from[0]);
     if (s.kind === 'line') continue;
-    const [from, to] = [s.from, s.to].map((p) => Math.asin((p[0] - s.centre[0]) / s.radius)) as [number, number];
+    const [from, to] = [s.from, s.to].map((p) => Math.asin((p[0] - s.centre[0]) / s.radius)) as [
+      number,
+      number,
+    ];
     const n = arcPieces(s.radius, to - from, chordDeviation(s.radius, deviation));
     for (let i = 1; i < n; i++) xs.push(s.centre[0] + s.radius * Math.sin(from + (i * (to - from)) / n));
   }

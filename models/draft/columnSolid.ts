@@ -4,7 +4,7 @@ import type { Vec3 } from './vec3.ts';
 /** One upright of a solid's wall: its points from the floor to the lid, and the wall's normals between them. */
 export interface Stake {
   readonly points: readonly Vec3[];
-  /** Outward normals at the lower and the upper end of each band between two points; none: the bands are flat. */
+  /** Outward unit normals at the lower and the upper end of each band between two points; none: the wall is flat. */
   readonly bands?: readonly (readonly [Vec3, Vec3])[];
 }
 
@@ -36,112 +36,103 @@ export interface ColumnSolid {
   readonly frame: Frame;
 }
 
+/** A stake whose points are in the mesh. */
+interface Planted {
+  readonly stake: Stake;
+  /** Numbers of its points. */
+  readonly ids: readonly number[];
+}
+
 /** Adds a closed shell to a mesh. An end wall must have as many stakes as a curved floor has rows, and one more. */
 export function columnSolid(mesh: MeshBuilder, { columns, floor, lid, frame }: ColumnSolid): void {
-  const point = (p: Vec3) => mesh.point(frame.point(p));
-  const ids = columns.map((column) => column.map((stake) => stake.points.map(point)));
-  const top = (ids[0]?.[0]?.length ?? 0) - 1;
-
-  const loop = around(columns);
-  for (let i = 0; i < loop.length; i++) {
-    const [a, b] = [loop[i] as Corner, loop[(i + 1) % loop.length] as Corner];
-    band(mesh, stakeAt(columns, a), numbersAt(ids, a), stakeAt(columns, b), numbersAt(ids, b), frame);
-  }
-
-  const lids = columns.map((column, i) =>
-    column.map((stake, j): Knot => {
-      const p = stake.points[top] as Vec3;
-      return { id: (ids[i]?.[j] as number[])[top] as number, normal: frame.vector(lid.normal(p)) };
-    }),
+  const planted = columns.map((column) =>
+    column.map((stake): Planted => ({ stake, ids: stake.points.map((p) => mesh.point(frame.point(p))) })),
   );
-  const floors = columns.map((column, i) => floorKnots(column, ids[i] as number[][]));
+  wall(mesh, around(planted), frame);
+  const vertex = (cap: Cap, id: number, p: Vec3) => mesh.vertex(id, frame.vector(cap.normal(p)));
+  const lids = planted.map((column) =>
+    column.map(({ stake, ids }) => vertex(lid, ids.at(-1) as number, stake.points.at(-1) as Vec3)),
+  );
+  const floors = planted.map((column) => {
+    const ends = column.map(({ stake, ids }) => vertex(floor, ids[0] as number, stake.points[0] as Vec3));
+    const [back, front] = [column[0]?.stake.points[0], column[1]?.stake.points[0]];
+    if (!floor.curved || ends.length !== 2 || !back || !front) return ends;
+    const between = rowsBetween(back, front, floor.curved);
+    return [
+      ends[0] as number,
+      ...between.map((p) => vertex(floor, mesh.point(frame.point(p)), p)),
+      ends[1] as number,
+    ];
+  });
   for (let i = 1; i < columns.length; i++) {
-    strip(lids[i - 1] as Knot[], lids[i] as Knot[], (a, b, c) => triangle(mesh, a, b, c));
-    strip(floors[i - 1] as Knot[], floors[i] as Knot[], (a, b, c) => triangle(mesh, c, b, a));
-  }
-
-  function floorKnots(column: Column, numbers: readonly (readonly number[])[]): Knot[] {
-    const knot = (id: number, p: Vec3): Knot => ({ id, normal: frame.vector(floor.normal(p)) });
-    const ends = column.map((stake, j) => knot(numbers[j]?.[0] as number, stake.points[0] as Vec3));
-    const [first, last] = [ends[0] as Knot, ends[1] as Knot];
-    if (!floor.curved || ends.length !== 2) return ends;
-    const { rows, z } = floor.curved;
-    const [p, q] = [column[0]?.points[0] as Vec3, column[1]?.points[0] as Vec3];
-    const between = Array.from({ length: rows - 1 }, (_, k) => {
-      const t = (k + 1) / rows;
-      const [x, y] = [p[0] + t * (q[0] - p[0]), p[1] + t * (q[1] - p[1])];
-      const r: Vec3 = [x, y, z(x, y)];
-      return knot(point(r), r);
-    });
-    return [first, ...between, last];
+    strip(lids[i - 1] as number[], lids[i] as number[], (a, b, c) => mesh.triangle(a, b, c));
+    strip(floors[i - 1] as number[], floors[i] as number[], (a, b, c) => mesh.triangle(c, b, a));
   }
 }
-
-interface Knot {
-  readonly id: number;
-  readonly normal: Vec3;
-}
-
-/** A stake's column and its place there. */
-type Corner = readonly [number, number];
-
-const stakeAt = (columns: readonly Column[], [i, j]: Corner) => columns[i]?.[j] as Stake;
-const numbersAt = (ids: readonly (readonly (readonly number[])[])[], [i, j]: Corner) =>
-  ids[i]?.[j] as readonly number[];
 
 /** All stakes in the order of the wall, counter-clockwise seen from above. */
-function around(columns: readonly Column[]): readonly Corner[] {
-  const last = columns.length - 1;
-  const back = columns.map((_, i): Corner => [i, 0]);
-  const right = (columns[last] as Column).map((_, j): Corner => [last, j]).slice(1);
-  const front = columns.map((column, i): Corner => [i, column.length - 1]).slice(1, -1);
-  const left = (columns[0] as Column).map((_, j): Corner => [0, j]).slice(1);
-  return [...back, ...right, ...front.reverse(), ...left.reverse()];
+function around(columns: readonly (readonly Planted[])[]): readonly Planted[] {
+  const inner = columns.slice(1, -1);
+  const [left, right] = [columns[0] as readonly Planted[], columns[columns.length - 1] as readonly Planted[]];
+  return [
+    left[0] as Planted,
+    ...inner.map((column) => column[0] as Planted),
+    ...right,
+    ...inner.map((column) => column[1] as Planted).reverse(),
+    ...left.slice(1).reverse(),
+  ];
 }
 
-function band(
-  mesh: MeshBuilder,
-  a: Stake,
-  from: readonly number[],
-  b: Stake,
-  to: readonly number[],
-  frame: Frame,
-): void {
-  for (let k = 0; k + 1 < from.length; k++) {
-    const [a0, a1, b0, b1] = [from[k], from[k + 1], to[k], to[k + 1]] as [number, number, number, number];
-    const [na, nb] = [a.bands?.[k], b.bands?.[k]];
-    if (!na || !nb) {
-      mesh.facet(a0, b0, b1);
-      mesh.facet(a0, b1, a1);
-      continue;
+function wall(mesh: MeshBuilder, loop: readonly Planted[], frame: Frame): void {
+  const vertices = loop.map(({ stake, ids }) =>
+    stake.bands?.map(
+      ([low, high], k) =>
+        [
+          mesh.vertex(ids[k] as number, frame.vector(low)),
+          mesh.vertex(ids[k + 1] as number, frame.vector(high)),
+        ] as const,
+    ),
+  );
+  for (let i = 0; i < loop.length; i++) {
+    const j = (i + 1) % loop.length;
+    const [a, b] = [loop[i] as Planted, loop[j] as Planted];
+    for (let k = 0; k + 1 < a.ids.length; k++) {
+      const [va, vb] = [vertices[i]?.[k], vertices[j]?.[k]];
+      if (va && vb) {
+        mesh.triangle(va[0], vb[0], vb[1]);
+        mesh.triangle(va[0], vb[1], va[1]);
+      } else {
+        const [a0, a1, b0, b1] = [a.ids[k], a.ids[k + 1], b.ids[k], b.ids[k + 1]] as Four;
+        mesh.facet(a0, b0, b1);
+        mesh.facet(a0, b1, a1);
+      }
     }
-    const [la, ua, lb, ub] = [na[0], na[1], nb[0], nb[1]].map(frame.vector) as [Vec3, Vec3, Vec3, Vec3];
-    mesh.triangle(a0, b0, b1, la, lb, ub);
-    mesh.triangle(a0, b1, a1, la, ub, ua);
   }
 }
 
-function triangle(mesh: MeshBuilder, a: Knot, b: Knot, c: Knot): void {
-  mesh.triangle(a.id, b.id, c.id, a.normal, b.normal, c.normal);
+type Four = readonly [number, number, number, number];
+
+/** The points that divide the line from `p` to `q` into rows, on the curved face. */
+function rowsBetween(p: Vec3, q: Vec3, { rows, z }: NonNullable<Cap['curved']>): readonly Vec3[] {
+  return Array.from({ length: rows - 1 }, (_, k): Vec3 => {
+    const t = (k + 1) / rows;
+    const [x, y] = [p[0] + t * (q[0] - p[0]), p[1] + t * (q[1] - p[1])];
+    return [x, y, z(x, y)];
+  });
 }
 
 /** Triangles between two columns of a cap, going up both at the same pace; counter-clockwise seen from above. */
 function strip(
-  left: readonly Knot[],
-  right: readonly Knot[],
-  add: (a: Knot, b: Knot, c: Knot) => void,
+  left: readonly number[],
+  right: readonly number[],
+  add: (a: number, b: number, c: number) => void,
 ): void {
   const [m, n] = [left.length - 1, right.length - 1];
   let i = 0;
   let j = 0;
   while (i < m || j < n) {
-    const [a, b] = [left[i] as Knot, right[j] as Knot];
-    if (i === m || (j < n && (j + 1) * m <= (i + 1) * n)) {
-      j++;
-      add(a, b, right[j] as Knot);
-    } else {
-      i++;
-      add(a, b, left[i] as Knot);
-    }
+    const [a, b] = [left[i] as number, right[j] as number];
+    if (i === m || (j < n && (j + 1) * m <= (i + 1) * n)) add(a, b, right[++j] as number);
+    else add(a, b, left[++i] as number);
   }
 }

@@ -32,7 +32,8 @@ export function columns(
     behind.xs[0] as number,
     behind.xs[behind.xs.length - 1] as number,
   );
-  const at = (half: Half, s: number) => wall.stake(placeOn(half, s), half.inside, (mm) => placeOn(half, s + mm));
+  const at = (half: Half, s: number) =>
+    wall.stake(placeOn(half, s), half.inside, (mm) => placeOn(half, s + mm));
   return [
     end(wall, placeOn(back, 0), placeOn(front, 0), rows),
     ...xs.map((x) => [at(back, behind.find(x)), at(front, ahead.find(x))]),
@@ -71,7 +72,13 @@ function sampled(half: Half, wall: Wall, deviation: number): Sampled {
         1,
         xs.findIndex((one) => one >= x),
       );
-      return crossing((s) => lidX(s) - x, chords[i - 1] as number, chords[i] as number, (xs[i - 1] as number) - x, (xs[i] as number) - x);
+      return crossing(
+        (s) => lidX(s) - x,
+        chords[i - 1] as number,
+        chords[i] as number,
+        (xs[i - 1] as number) - x,
+        (xs[i] as number) - x,
+      );
     },
   };
 }

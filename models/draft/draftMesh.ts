@@ -1,4 +1,4 @@
-import Module, { type Manifold } from 'manifold-3d';
+import Module, { type Manifold, type ManifoldToplevel } from 'manifold-3d';
 import type { Curves, Holes } from '../curves/curves.ts';
 import type { PartMesh } from '../mesh/partMesh.ts';
 import { bodyMesh } from './bodyMesh.ts';
@@ -33,56 +33,75 @@ export interface Drafter {
   dispose(): void;
 }
 
-/**
- * Loads the mesh kernel.
- *
- * @param wasmUrl where its manifold.wasm is; without it, beside the package's own script
- */
-export async function createDrafter(wasmUrl?: string): Promise<Drafter> {
-  const kernel = await Module(wasmUrl === undefined ? undefined : { locateFile: () => wasmUrl });
-  kernel.setup();
-  return {
-    draft(curves, holes, deviationMm = 0.02) {
-      const owned: Manifold[] = [];
-      const keep = (m: Manifold) => {
-        owned.push(m);
-        return m;
-      };
-      const solid = (mesh: ClosedMesh) =>
-        keep(
-          new kernel.Manifold(
-            new kernel.Mesh({
-              numProp: 6,
-              vertProperties: mesh.vertices,
-              triVerts: mesh.triangles,
-              mergeFromVert: mesh.mergeFrom,
-              mergeToVert: mesh.mergeTo,
-            }),
-          ),
-        );
-      try {
-        const body = solid(bodyMesh(curves, deviationMm));
-        const tools = toolMeshes(curves, holes, deviationMm).map(solid);
-        const cut = keep(kernel.Manifold.union(tools));
-        const part = keep(body.subtract(cut));
-        const status = part.status();
-        if (status !== 'NoError' || part.isEmpty()) throw new Error(`The draft could not be cut: ${status}.`);
-        const { min, max } = part.boundingBox();
-        return {
-          mesh: shownMesh(part.getMesh()),
-          volumeMm3: part.volume(),
-          boxMm: [...min, ...max],
-          throughHoles: part.genus(),
-        };
-      } finally {
-        for (const m of owned) m.delete();
-      }
-    },
-    heapBytes() {
-      return 0;
-    },
-    dispose() {},
+/** Loads the mesh kernel, in Node or in a browser: it finds its .wasm beside itself, bundled or not. */
+export async function createDrafter(): Promise<Drafter> {
+  const loaded = await Module();
+  loaded.setup();
+  let kernel: ManifoldToplevel | undefined = loaded;
+  const inUse = () => {
+    if (!kernel) throw new Error('This drafter was disposed of.');
+    return kernel;
   };
+  return {
+    draft: (curves, holes, deviationMm = DEVIATION) => draft(inUse(), curves, holes, deviationMm),
+    heapBytes: () => heapBytes(inUse()),
+    dispose: () => {
+      kernel = undefined;
+    },
+  };
+}
+
+/** How far a draft strays from the surfaces unless more is asked, mm: unseen on a screen, and quick. */
+const DEVIATION = 0.02;
+
+function draft(kernel: ManifoldToplevel, curves: Curves, holes: Holes, deviation: number): DraftResult {
+  const owned: Manifold[] = [];
+  const keep = (made: Manifold) => {
+    owned.push(made);
+    return made;
+  };
+  try {
+    const body = keep(solidOf(kernel, bodyMesh(curves, deviation)));
+    for (const tool of toolMeshes(curves, holes, deviation)) keep(solidOf(kernel, tool));
+    const cut = keep(kernel.Manifold.union(owned.slice(1)));
+    const part = keep(body.subtract(cut));
+    // cuts are made only now that something is asked of the part
+    const status = part.status();
+    if (status !== 'NoError' || part.isEmpty()) throw new Error(`The draft could not be cut: ${status}.`);
+    const { min, max } = part.boundingBox();
+    return {
+      mesh: shownMesh(part.getMesh()),
+      volumeMm3: part.volume(),
+      boxMm: [...min, ...max],
+      throughHoles: part.genus(),
+    };
+  } finally {
+    for (const one of owned) one.delete();
+  }
+}
+
+function solidOf(kernel: ManifoldToplevel, mesh: ClosedMesh): Manifold {
+  return new kernel.Manifold(
+    new kernel.Mesh({
+      numProp: 6,
+      vertProperties: mesh.vertices,
+      triVerts: mesh.triangles,
+      mergeFromVert: mesh.mergeFrom,
+      mergeToVert: mesh.mergeTo,
+    }),
+  );
+}
+
+/** The kernel keeps its memory to itself, but hands a view of it to whoever warps a shape. */
+function heapBytes(kernel: ManifoldToplevel): number {
+  let bytes = 0;
+  const shape = kernel.Manifold.cube();
+  const warped = shape.warpBatch((view) => {
+    bytes = view.buffer.byteLength;
+  });
+  warped.delete();
+  shape.delete();
+  return bytes;
 }
 
 /** Slot and pins stand clear of one another and make one tool; a channel opens into its pin and is one for itself. */

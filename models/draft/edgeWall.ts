@@ -39,7 +39,7 @@ function square(top: Chain, foot: Foot): Wall {
  * @param under the profile moved in by `r`
  */
 function roundOver(under: Chain, r: number, deviation: number, foot: Foot): Wall {
-  const pieces = Math.max(3, Math.ceil(Math.PI / 4 / Math.acos(1 - Math.min(1, deviation / r))));
+  const pieces = piecesOf(r, deviation);
   const centre = (p: Place, inside: 1 | -1) => {
     const m = outward(p, inside);
     const x = p.x - r * m[0];
@@ -58,7 +58,10 @@ function roundOver(under: Chain, r: number, deviation: number, foot: Foot): Wall
       const bands: (readonly [Vec3, Vec3])[] = [];
       let below = m;
       for (let k = 0; k <= pieces; k++) {
-        const [a, b] = [Math.sin(((pieces - k) * angle) / pieces) / Math.sin(angle), Math.sin((k * angle) / pieces) / Math.sin(angle)];
+        const [a, b] = [
+          Math.sin(((pieces - k) * angle) / pieces) / Math.sin(angle),
+          Math.sin((k * angle) / pieces) / Math.sin(angle),
+        ];
         const n: Vec3 = [a * m[0] + b * top.nx, a * m[1], b * top.nz];
         const out = k === 0 || k === pieces ? r : r * bulge;
         points.push([x + out * n[0], y + out * n[1], top.z + out * n[2]]);
@@ -79,6 +82,13 @@ function evenOut(n: number, angle: number): number {
   const s = Math.sin(angle);
   const a = (n - 2) * s;
   return (-s + Math.sqrt(s * s + a * n * angle)) / a;
+}
+
+/** The fewest pieces of a quarter turn whose lengthened spokes stray no further than the deviation. */
+function piecesOf(radius: number, deviation: number): number {
+  let n = 3;
+  while (radius * (evenOut(n, Math.PI / 2 / n) - 1) > deviation) n++;
+  return n;
 }
 
 /**

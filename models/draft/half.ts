@@ -69,7 +69,12 @@ function half(segments: readonly Segment[], inside: 1 | -1): Half {
 
 function linePiece(s: Line, start: number, length: number): Line2 {
   const [x, y] = s.from;
-  return { kind: 'line', start, length, from: { x, y, dx: (s.to[0] - x) / length, dy: (s.to[1] - y) / length } };
+  return {
+    kind: 'line',
+    start,
+    length,
+    from: { x, y, dx: (s.to[0] - x) / length, dy: (s.to[1] - y) / length },
+  };
 }
 
 function arcPiece(s: Segment & { kind: 'arc' }, start: number, length: number): Arc2 {
@@ -141,7 +146,7 @@ export function levelsOf(half: Half): readonly number[] {
 }
 
 /** Radius, mm, up to which an arc is drawn with the whole deviation. */
-const SMALL = 50;
+const SMALL = 12;
 
 /**
  * The deviation allowed to an arc's chords, mm. The wood lost between chord and arc grows with the arc's length, the

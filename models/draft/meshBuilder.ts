@@ -12,11 +12,15 @@ export interface ClosedMesh {
 /** Gathers triangles between points. A point that has several normals becomes as many vertices, marked as one point. */
 export class MeshBuilder {
   private readonly points: Vec3[] = [];
-  /** The vertices of each point. */
-  private readonly corners: number[][] = [];
+  /** The first vertex of each point, −1 while it has none. */
+  private readonly first: number[] = [];
+  /** The next vertex of the same point, −1 after the last. */
+  private readonly next: number[] = [];
+  /** Six numbers a vertex. */
   private readonly vertices: number[] = [];
   private readonly triangles: number[] = [];
-  private readonly merges: number[] = [];
+  private readonly mergeFrom: number[] = [];
+  private readonly mergeTo: number[] = [];
   private readonly facing: 1 | -1;
 
   /** `facing` −1 makes a tool: its normals are those of the wood that it leaves, which point into it. */
@@ -26,59 +30,64 @@ export class MeshBuilder {
 
   /** A new point; two of the same place are not joined. Gives its number. */
   point(p: Vec3): number {
-    this.corners.push([]);
+    this.first.push(-1);
     return this.points.push(p) - 1;
   }
 
-  place(point: number): Vec3 {
-    return this.points[point] as Vec3;
+  /** The vertex of a point that has this outward unit normal, the same one for the same normal. Gives its number. */
+  vertex(point: number, normal: Vec3): number {
+    const x = this.facing * normal[0];
+    const y = this.facing * normal[1];
+    const z = this.facing * normal[2];
+    let last = -1;
+    for (let v = this.first[point] as number; v >= 0; v = this.next[v] as number) {
+      const dx = (this.vertices[6 * v + 3] as number) - x;
+      const dy = (this.vertices[6 * v + 4] as number) - y;
+      const dz = (this.vertices[6 * v + 5] as number) - z;
+      if (dx * dx + dy * dy + dz * dz < SAME) return v;
+      last = v;
+    }
+    const p = this.points[point] as Vec3;
+    const made = this.vertices.push(p[0], p[1], p[2], x, y, z) / 6 - 1;
+    this.next.push(-1);
+    if (last < 0) {
+      this.first[point] = made;
+    } else {
+      this.next[last] = made;
+      this.mergeFrom.push(made);
+      this.mergeTo.push(this.first[point] as number);
+    }
+    return made;
   }
 
-  /** A triangle, counter-clockwise seen from outside, with the outward normal at each point. */
-  triangle(a: number, b: number, c: number, na: Vec3, nb: Vec3, nc: Vec3): void {
-    this.triangles.push(this.corner(a, na), this.corner(b, nb), this.corner(c, nc));
+  /** A triangle of three vertices, counter-clockwise seen from outside. */
+  triangle(a: number, b: number, c: number): void {
+    this.triangles.push(a, b, c);
   }
 
-  /** A triangle that is flat. */
+  /** A flat triangle of three points, counter-clockwise seen from outside. */
   facet(a: number, b: number, c: number): void {
-    const [p, q, r] = [this.place(a), this.place(b), this.place(c)];
-    const n = cross(
-      [q[0] - p[0], q[1] - p[1], q[2] - p[2]],
-      [r[0] - p[0], r[1] - p[1], r[2] - p[2]],
-    );
-    this.triangle(a, b, c, n, n, n);
+    const normal = facing(this.points[a] as Vec3, this.points[b] as Vec3, this.points[c] as Vec3);
+    this.triangle(this.vertex(a, normal), this.vertex(b, normal), this.vertex(c, normal));
   }
 
   finish(): ClosedMesh {
     return {
       vertices: new Float32Array(this.vertices),
       triangles: new Uint32Array(this.triangles),
-      mergeFrom: new Uint32Array(this.merges.filter((_, i) => i % 2 === 0)),
-      mergeTo: new Uint32Array(this.merges.filter((_, i) => i % 2 === 1)),
+      mergeFrom: new Uint32Array(this.mergeFrom),
+      mergeTo: new Uint32Array(this.mergeTo),
     };
-  }
-
-  private corner(point: number, normal: Vec3): number {
-    const known = this.corners[point] as number[];
-    const [x, y, z] = [this.facing * normal[0], this.facing * normal[1], this.facing * normal[2]];
-    for (const v of known) {
-      const [vx, vy, vz] = [this.vertices[6 * v + 3], this.vertices[6 * v + 4], this.vertices[6 * v + 5]] as [number, number, number];
-      if (Math.abs(vx - x) + Math.abs(vy - y) + Math.abs(vz - z) < SAME) return v;
-    }
-    const [px, py, pz] = this.place(point);
-    const made = this.vertices.push(px, py, pz, x, y, z) / 6 - 1;
-    const first = known[0];
-    if (first !== undefined) this.merges.push(made, first);
-    known.push(made);
-    return made;
   }
 }
 
-/** Normals that differ by less are one: rounding errors of a smooth joint. */
-const SAME = 1e-6;
+/** Square of the distance up to which unit normals are one: rounding errors where faces join smoothly. */
+const SAME = 1e-12;
 
-function cross(a: Vec3, b: Vec3): Vec3 {
-  const n: Vec3 = [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
-  const length = Math.hypot(...n);
-  return [n[0] / length, n[1] / length, n[2] / length];
+function facing(a: Vec3, b: Vec3, c: Vec3): Vec3 {
+  const [ux, uy, uz] = [b[0] - a[0], b[1] - a[1], b[2] - a[2]];
+  const [vx, vy, vz] = [c[0] - a[0], c[1] - a[1], c[2] - a[2]];
+  const [x, y, z] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
+  const length = Math.hypot(x, y, z);
+  return [x / length, y / length, z / length];
 }

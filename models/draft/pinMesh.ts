@@ -1,6 +1,5 @@
 import type { Holes, Pin } from '../curves/curves.ts';
 import type { MeshBuilder } from './meshBuilder.ts';
-import type { Vec3 } from './vec3.ts';
 
 /**
  * Adds one pin hole's cut: its outline turned about the pin's axis. The polygon is drawn a little outside the circle,
@@ -22,19 +21,21 @@ export function pinMesh(mesh: MeshBuilder, pin: Pin, holes: Holes, deviation: nu
   );
   for (let k = 1; k < rings.length; k++) {
     const [low, high] = [rings[k - 1] as number[], rings[k] as number[]];
-    const [[r0, z0], [r1, z1]] = [outline[k - 1], outline[k]] as [readonly [number, number], readonly [number, number]];
+    const [[r0, z0], [r1, z1]] = [outline[k - 1], outline[k]] as [
+      readonly [number, number],
+      readonly [number, number],
+    ];
     const length = Math.hypot(r1 - r0, z1 - z0);
     const [out, up] = [(z1 - z0) / length, (r0 - r1) / length];
-    const normal = (i: number): Vec3 => {
-      const [c, s] = spokes[i] as readonly [number, number];
-      return [out * c, out * s, up];
-    };
+    const vertices = (ring: readonly number[]) =>
+      spokes.map(([c, s], i) => mesh.vertex(ring[i % ring.length] as number, [out * c, out * s, up]));
+    const [lows, highs] = [vertices(low), vertices(high)];
     for (let i = 0; i < n; i++) {
       const next = (i + 1) % n;
-      const [a, b] = [low[i % low.length] as number, low[next % low.length] as number];
-      const [c, d] = [high[i % high.length] as number, high[next % high.length] as number];
-      if (a !== b) mesh.triangle(a, b, d, normal(i), normal(next), normal(next));
-      if (c !== d) mesh.triangle(a, d, c, normal(i), normal(next), normal(i));
+      const [a, b] = [lows[i] as number, lows[next] as number];
+      const [c, d] = [highs[i] as number, highs[next] as number];
+      if (low.length > 1) mesh.triangle(a, b, d);
+      if (high.length > 1) mesh.triangle(a, d, c);
     }
   }
 }

@@ -6,27 +6,28 @@ const CREASE = Math.cos(Math.PI / 180);
 
 /** A mesh with normals as the screen takes it, with the lines along which its normals break. */
 export function shownMesh(mesh: Mesh): PartMesh {
-  const { vertProperties, numProp, triVerts } = mesh;
-  const count = vertProperties.length / numProp;
+  const { vertProperties: from, numProp, triVerts } = mesh;
+  const count = from.length / numProp;
   const positions = new Float32Array(3 * count);
   const normals = new Float32Array(3 * count);
   for (let v = 0; v < count; v++) {
-    const [x, y, z, nx, ny, nz] = vertProperties.subarray(numProp * v, numProp * v + 6) as unknown as Six;
+    const at = numProp * v;
+    const [nx, ny, nz] = [from[at + 3], from[at + 4], from[at + 5]] as [number, number, number];
     // where a cut divides a triangle its normals were blended, and are a little short
     const length = Math.hypot(nx, ny, nz);
-    positions.set([x, y, z], 3 * v);
-    normals.set([nx / length, ny / length, nz / length], 3 * v);
+    for (let k = 0; k < 3; k++) {
+      positions[3 * v + k] = from[at + k] as number;
+      normals[3 * v + k] = (from[at + 3 + k] as number) / length;
+    }
   }
   return { positions, normals, triangles: triVerts, edges: creases(mesh, positions, normals) };
 }
-
-type Six = readonly [number, number, number, number, number, number];
 
 /** Pairs of points: every side of two triangles whose normals differ there. */
 function creases(mesh: Mesh, positions: Float32Array, normals: Float32Array): Float32Array {
   const { triVerts, mergeFromVert, mergeToVert } = mesh;
   const count = positions.length / 3;
-  const point = Uint32Array.from({ length: count }, (_, v) => v);
+  const point = new Uint32Array(count).map((_, v) => v);
   const parted = new Uint8Array(count);
   for (let i = 0; i < mergeFromVert.length; i++) {
     const [from, to] = [mergeFromVert[i] as number, mergeToVert[i] as number];
@@ -54,7 +55,8 @@ function creases(mesh: Mesh, positions: Float32Array, normals: Float32Array): Fl
       if (!other) {
         waiting.set(p * count + q, [a, b]);
       } else if (apart(a, other[1]) || apart(b, other[0])) {
-        lines.push(...positions.subarray(3 * a, 3 * a + 3), ...positions.subarray(3 * b, 3 * b + 3));
+        for (let i = 3 * a; i < 3 * a + 3; i++) lines.push(positions[i] as number);
+        for (let i = 3 * b; i < 3 * b + 3; i++) lines.push(positions[i] as number);
       }
     }
   }

@@ -12,7 +12,10 @@ const LEAST_GAP = 1e-4;
 export function wishesAt(places: readonly number[]): readonly Wish[] {
   return places.map((x, i) => ({
     x,
-    room: Math.min(x - (places[i - 1] ?? Number.NEGATIVE_INFINITY), (places[i + 1] ?? Number.POSITIVE_INFINITY) - x),
+    room: Math.min(
+      x - (places[i - 1] ?? Number.NEGATIVE_INFINITY),
+      (places[i + 1] ?? Number.POSITIVE_INFINITY) - x,
+    ),
   }));
 }
 
@@ -22,7 +25,9 @@ export function wishesAt(places: readonly number[]): readonly Wish[] {
  */
 export function stations(wishes: readonly Wish[], from: number, to: number): readonly number[] {
   const kept: Wish[] = [{ x: from, room: 0 }];
-  const inside = wishes.filter((w) => w.x > from + LEAST_GAP && w.x < to - LEAST_GAP).sort((a, b) => a.x - b.x);
+  const inside = wishes
+    .filter((w) => w.x > from + LEAST_GAP && w.x < to - LEAST_GAP)
+    .sort((a, b) => a.x - b.x);
   for (const wish of [...inside, { x: to, room: 0 }]) {
     let last = kept[kept.length - 1] as Wish;
     while (last.room >= wish.room && wish.x - last.x < Math.max(LEAST_GAP, last.room / 3)) {
