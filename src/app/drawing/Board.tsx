@@ -1,9 +1,10 @@
 import { useMemo, useRef, useState } from 'react';
+import type { Curves } from '../../../models/curves/curves.ts';
+import type { DesignText } from '../../design/design.ts';
 import { arrange } from './arrange.ts';
 import { DimensionInput } from './DimensionInput.tsx';
 import { DimensionLabel } from './DimensionLabel.tsx';
 import { DimensionLines } from './DimensionLines.tsx';
-import type { DrawingProps } from './Drawing.tsx';
 import { dimensions } from './dimensions.ts';
 import { drawingShapes } from './drawingShapes.ts';
 import { fieldText } from './fieldText.ts';
@@ -11,8 +12,17 @@ import { PartLines } from './PartLines.tsx';
 import { partExtent } from './partOnSheet.ts';
 import type { Size } from './placeViews.ts';
 
-interface BoardProps extends DrawingProps {
-  readonly curves: NonNullable<DrawingProps['curves']>;
+export interface BoardProps {
+  readonly curves: Curves;
+  /** The design as typed: what its dimensions say. */
+  readonly text: DesignText;
+  /** Path of the selected field. */
+  readonly selected: string | undefined;
+  onSelect(path: string): void;
+  /** A dimension was typed anew. */
+  onEdit(path: string, typed: string): void;
+  /** Whether the curves are of an older design than the text. */
+  readonly stale: boolean;
   readonly size: Size;
 }
 

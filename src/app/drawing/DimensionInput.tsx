@@ -4,7 +4,7 @@ import { type Label, labelWidth } from './label.ts';
 import type { Size } from './placeViews.ts';
 
 /** Narrower than this, px, a number can't be typed in comfort. */
-const LEAST_WIDTH = 76;
+const LEAST_WIDTH = 56;
 const HEIGHT = 24;
 /** How near to the drawing's sides the input may come, px. */
 const INSET = 4;
@@ -31,7 +31,7 @@ export function DimensionInput({ label, text, size, onEnter, onEscape, onLeave }
     answered.current = true;
     say();
   };
-  const width = Math.min(size.width - 2 * INSET, Math.max(LEAST_WIDTH, labelWidth(text.typed) + 20));
+  const width = Math.min(size.width - 2 * INSET, Math.max(LEAST_WIDTH, labelWidth(text.typed) + 16));
   const within = (at: number, most: number) => Math.min(most - INSET, Math.max(INSET, at));
   return (
     <input

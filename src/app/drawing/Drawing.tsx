@@ -1,22 +1,12 @@
 import { useRef } from 'react';
 import type { Curves } from '../../../models/curves/curves.ts';
-import type { DesignText } from '../../design/design.ts';
-import { Board } from './Board.tsx';
+import { Board, type BoardProps } from './Board.tsx';
 import './drawing.css';
 import { useSize } from './useSize.ts';
 
-export interface DrawingProps {
+export interface DrawingProps extends Omit<BoardProps, 'curves' | 'size'> {
   /** The bridge to draw, or undefined when there has been none yet. */
   readonly curves: Curves | undefined;
-  /** The design as typed: what its dimensions say. */
-  readonly text: DesignText;
-  /** Path of the selected field. */
-  readonly selected: string | undefined;
-  onSelect(path: string): void;
-  /** A dimension was typed anew. */
-  onEdit(path: string, typed: string): void;
-  /** Whether the curves are of an older design than the text. */
-  readonly stale: boolean;
 }
 
 /** The live drawing: plan, long profile and section with dimensions that can be typed over. It fills its parent. */

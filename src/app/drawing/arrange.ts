@@ -5,6 +5,8 @@ import type { Size } from './placeViews.ts';
 
 /** Dimensions may make the drawing smaller, but not below this share of what it could be without them. */
 const LEAST_SHARE = 0.55;
+/** A section that adds no dimension is still worth this share of the size without it. */
+const WORTH = 0.88;
 
 /**
  * The sheet for a drawing of this size: as many dimensions as can be read, the most wanted first, and the section where
@@ -32,7 +34,10 @@ function best(size: Size, part: PartExtent, wanted: readonly Dimension[]): Layou
   const least = LEAST_SHARE * bare.views.plan.scale;
   const plain = fill(size, part, wanted, false, least) ?? bare;
   const sectioned = fill(size, part, wanted, true, least);
-  return sectioned && sectioned.marks.length >= plain.marks.length ? sectioned : plain;
+  if (!sectioned) return plain;
+  const gain = sectioned.marks.length - plain.marks.length;
+  const share = sectioned.views.plan.scale / plain.views.plan.scale;
+  return gain > 0 || (gain === 0 && share >= WORTH) ? sectioned : plain;
 }
 
 /** Adds one dimension after another, each at the first of its places where all still can be read. */

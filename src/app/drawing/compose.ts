@@ -87,21 +87,28 @@ function draw(place: Place, text: string, view: View, line: number): Drawn {
 /** Whether a sheet can be read: every label on it, clear of each other, of the part and of other dimensions' lines. */
 export function isLegible({ views, marks }: Layout, size: Size, part: PartExtent): boolean {
   const sheet = sheetBox(size.width, size.height);
+  const walls = (Object.keys(views) as ViewName[]).flatMap((name) => wallsOf(part[name], views[name]));
   return marks.every((mark, i) => {
     const { box } = mark.label;
-    if (box.left < sheet.left || box.top < sheet.top || box.right > sheet.right || box.bottom > sheet.bottom)
-      return false;
-    if (marks.slice(i + 1).some((other) => overlap(box, other.label.box))) return false;
-    if (marks.some((m) => m !== mark && m.lines.some(([a, b]) => runsThrough(box, a, b)))) return false;
-    return (Object.keys(views) as ViewName[]).every((name) => {
-      const view = views[name];
-      return !view || part[name].outlines.every((outline) => isClear(outline, view, mark));
-    });
+    const isOn =
+      box.left >= sheet.left &&
+      box.top >= sheet.top &&
+      box.right <= sheet.right &&
+      box.bottom <= sheet.bottom;
+    return (
+      isOn &&
+      !marks.slice(i + 1).some((other) => overlap(box, other.label.box)) &&
+      !marks.some((other) => other !== mark && other.lines.some(([a, b]) => runsThrough(box, a, b))) &&
+      !walls.some(([a, b]) => runsThrough(box, a, b))
+    );
   });
 }
 
-/** Whether a label keeps clear of an outline, which it may not stand in either. */
-function isClear(outline: readonly Point[], view: View, { label }: Drawn): boolean {
-  const points = outline.map((p) => onSheet(view, p));
-  return points.every((p, i) => !runsThrough(label.box, p, points[(i + 1) % points.length] as Point));
+/** Every side of a view's outlines on the sheet, px. */
+function wallsOf({ outlines }: ViewExtent, view: View | undefined): readonly (readonly [Point, Point])[] {
+  if (!view) return [];
+  return outlines.flatMap((outline) => {
+    const points = outline.map((p) => onSheet(view, p));
+    return points.map((p, i) => [p, points[(i + 1) % points.length] as Point] as const);
+  });
 }

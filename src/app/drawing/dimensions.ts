@@ -43,8 +43,9 @@ export function dimensions(curves: Curves, text: DesignText): readonly Dimension
 }
 
 function dimensionOf(path: string, text: DesignText, places: readonly Place[], isRadius: boolean): Dimension {
-  const { shown, spoken } = fieldText(text, path);
-  return { path, text: isRadius ? `R ${shown}` : shown, spoken, places };
+  const { label, shown, spoken } = fieldText(text, path);
+  const mark = isRadius ? 'R ' : '';
+  return { path, text: `${mark}${shown}`, spoken: `${label} ${mark}${spoken}`, places };
 }
 
 /** A crown that follows one fretboard radius is that radius; one that follows a cone is told, not typed. */

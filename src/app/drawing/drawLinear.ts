@@ -6,7 +6,7 @@ import { onSheet, type View } from './view.ts';
 
 /** Whether a dimension's text has room over its line, between the extension lines. */
 export function fitsBetween(place: LinearPlace, text: string, scale: number): boolean {
-  return spanOf(place, scale) >= labelWidth(text) + 2;
+  return spanOf(place, scale) >= Math.max(labelWidth(text) + 2, ROOM_FOR_ARROWS);
 }
 
 /** Length of the dimension line, px. */

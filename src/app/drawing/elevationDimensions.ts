@@ -4,13 +4,13 @@ import { type Arc, distance, type Point, pointAt, type Segment } from '../../../
 import { topHeight } from '../../../models/curves/topHeight.ts';
 import { undersideHeight } from '../../../models/curves/underside.ts';
 import type { Place } from './dimension.ts';
-import { halfLengthOf } from './elevationShapes.ts';
+import { halfLengthOf } from './outlinePieces.ts';
 
 const UP = Math.PI / 2;
 
 /** Where the elevation's dimensions may stand, by path. */
 export function elevationDimensions(curves: Curves): ReadonlyMap<string, readonly Place[]> {
-  const half = halfLengthOf(curves);
+  const half = halfLengthOf(curves.outline);
   const { profile } = curves;
   const floor = undersideHeight(curves.underside, half, 0);
   const middle = (profile.chain.length - 1) / 2;

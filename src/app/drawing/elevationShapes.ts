@@ -3,15 +3,15 @@ import type { Curves, Profile, Underside } from '../../../models/curves/curves.t
 import {
   arc,
   type Chain,
+  distance,
   line,
   nearestOn,
   type Point,
-  pointAt,
   type Segment,
 } from '../../../models/curves/segment.ts';
 import { heightOn, insetProfile, topHeight } from '../../../models/curves/topHeight.ts';
 import { undersideHeight } from '../../../models/curves/underside.ts';
-import { bothSides } from './outlinePieces.ts';
+import { bothSides, halfLengthOf } from './outlinePieces.ts';
 import type { Pen, Shape, ShapeName } from './shape.ts';
 
 /** How far the soundboard is drawn beyond the tips, mm. */
@@ -19,7 +19,7 @@ const BEYOND = 3;
 
 /** The long profile seen from the tail, x to the right, z up. `soundboard` is undefined where none can be told. */
 export function elevationShapes(curves: Curves, soundboard: Underside | undefined): readonly Shape[] {
-  const half = halfLengthOf(curves);
+  const half = halfLengthOf(curves.outline);
   const shape = (name: ShapeName, pen: Pen, chain: Chain, closed = false): Shape => ({
     name,
     view: 'elevation',
@@ -53,11 +53,6 @@ export function elevationShapes(curves: Curves, soundboard: Underside | undefine
   ];
 }
 
-/** Half the bridge's length, mm: how far its outline reaches. */
-export function halfLengthOf({ outline }: Curves): number {
-  return Math.max(...outline.map((s) => pointAt(s, 0.5)[0]));
-}
-
 /** The glue face on the line y = 0, from left to right, mm. */
 function gluedFace(face: Underside, half: number): Chain {
   const z = undersideHeight(face, half, 0);
@@ -80,21 +75,30 @@ function clipped(chain: Chain, half: number): Chain {
 }
 
 /** The top with its edge taken off at both tips, left to right. */
-function edgedTop(curves: Curves, half: number): Chain {
-  const { profile, edge } = curves;
+function edgedTop({ profile, edge }: Curves, half: number): Chain {
   if (edge.kind === 'none') return clipped(profile.chain, half);
-  const inset = insetProfile(profile, edge.size);
-  const end = edge.kind === 'round' ? rounded(profile, inset, edge.size, half) : undefined;
-  const from: Point = end ? end.from : [half - edge.size, topHeight(profile, half - edge.size)];
-  const off = end ?? line(from, [half, heightOn(inset, half)]);
-  return [...mirrorImage([off]), ...clipped(profile.chain, from[0]), off];
+  const off = edge.kind === 'round' ? rounded(profile, edge.size, half) : chamfered(profile, edge.size, half);
+  return [...mirrorImage([off]), ...clipped(profile.chain, off.from[0]), off];
+}
+
+/** The chamfer at the right tip: as far from the corner on the top as on the tip's face. */
+function chamfered(profile: Profile, size: number, half: number): Segment {
+  const corner: Point = [half, topHeight(profile, half)];
+  const on = (x: number): Point => [x, topHeight(profile, x)];
+  let [near, far] = [half, half - size];
+  for (let i = 0; i < 40; i++) {
+    const x = (near + far) / 2;
+    if (distance(on(x), corner) < size) near = x;
+    else far = x;
+  }
+  return line(on(far), [half, corner[1] - size]);
 }
 
 /** The round-over at the right tip: it touches the tip's face and the top, as a ball rolled along them does. */
-function rounded(profile: Profile, inset: Chain, radius: number, half: number): Segment | undefined {
-  const centre: Point = [half - radius, heightOn(inset, half - radius)];
+function rounded(profile: Profile, radius: number, half: number): Segment {
+  const centre: Point = [half - radius, heightOn(insetProfile(profile, radius), half - radius)];
   const touch = profile.chain
     .map((s) => nearestOn(s, centre))
     .reduce((best, n) => (n.distance < best.distance ? n : best)).point;
-  return touch[0] < half ? arc(touch, [half, centre[1]], centre, -1) : undefined;
+  return arc(touch, [half, centre[1]], centre, -1);
 }

@@ -11,7 +11,7 @@ export interface FieldText {
   readonly typed: string;
   /** On the drawing: millimetres bare, degrees with their sign. */
   readonly shown: string;
-  /** Read out: name, number and unit. */
+  /** Read out: with its unit. */
   readonly spoken: string;
   readonly label: string;
 }
@@ -29,6 +29,6 @@ export function fieldText(text: DesignText, path: string): FieldText {
     typed,
     label,
     shown: whole.length > LONGEST ? `${whole.slice(0, LONGEST - 1)}…` : whole,
-    spoken: `${label} ${bare && unit === 'mm' ? `${typed} mm` : whole}`,
+    spoken: bare && unit === 'mm' ? `${typed} mm` : whole,
   };
 }

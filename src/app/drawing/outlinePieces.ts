@@ -1,5 +1,12 @@
 import { mirrorImage } from '../../../models/curves/chain.ts';
-import { type Chain, type Point, pointAt, reversed, type Segment } from '../../../models/curves/segment.ts';
+import {
+  type Chain,
+  nearestOn,
+  type Point,
+  pointAt,
+  reversed,
+  type Segment,
+} from '../../../models/curves/segment.ts';
 import type { DesignText } from '../../design/design.ts';
 
 /** One long edge of the outline, its right half walked from the centre line to the wing. */
@@ -15,7 +22,7 @@ export interface LongEdge {
 export interface OutlinePieces {
   readonly front: LongEdge;
   readonly back: LongEdge;
-  readonly tip: Segment;
+  readonly tip: Chain;
   readonly frontCorner: Segment | undefined;
   readonly backCorner: Segment | undefined;
 }
@@ -27,12 +34,9 @@ export interface OutlinePieces {
 export function outlinePieces(outline: Chain, text: DesignText): OutlinePieces {
   const ahead = outline.length / 2;
   const half = outline.slice(0, ahead + 1);
-  const reach = (s: Segment): number => pointAt(s, 0.5)[0];
-  let t = 1;
-  half.forEach((s, i) => {
-    if (reach(s) > reach(half[t] as Segment)) t = i;
-  });
-  const corner = text.footprint.tip === 'round' ? 0 : 1;
+  const round = text.footprint.tip === 'round';
+  const [first, last] = round ? farthestPieces(half) : farthestMiddle(half);
+  const corner = round ? 0 : 1;
   const f = text.footprint;
   const edge = (pieces: Chain, goes: unknown, form: unknown): LongEdge => ({
     pieces,
@@ -40,19 +44,45 @@ export function outlinePieces(outline: Chain, text: DesignText): OutlinePieces {
     middle: pointAt(pieces[0] as Segment, 0.5)[1],
   });
   return {
-    back: edge(half.slice(0, Math.max(1, t - corner)), f.backEdge, f.backForm),
+    back: edge(half.slice(0, Math.max(1, first - corner)), f.backEdge, f.backForm),
     front: edge(
       half
-        .slice(Math.min(ahead, t + 1 + corner))
+        .slice(Math.min(ahead, last + 1 + corner))
         .map(reversed)
         .reverse(),
       f.frontEdge,
       f.frontForm,
     ),
-    tip: half[t] as Segment,
-    backCorner: corner === 1 ? half[t - 1] : undefined,
-    frontCorner: corner === 1 ? half[t + 1] : undefined,
+    tip: half.slice(first, last + 1),
+    backCorner: round ? undefined : half[first - 1],
+    frontCorner: round ? undefined : half[last + 1],
   };
+}
+
+/** Half the bridge's length, mm: how far its outline reaches. */
+export function halfLengthOf(outline: Chain): number {
+  return Math.max(...outline.map(rightmost));
+}
+
+function rightmost(s: Segment): number {
+  const ends = Math.max(s.from[0], s.to[0]);
+  if (s.kind === 'line') return ends;
+  const far: Point = [s.centre[0] + s.radius, s.centre[1]];
+  return nearestOn(s, far).distance < 1e-9 ? far[0] : ends;
+}
+
+/** The one or two arcs of a half-round tip: those that reach the bridge's very end. */
+function farthestPieces(half: Chain): readonly [number, number] {
+  const length = halfLengthOf(half);
+  const reaches = half.map((s) => rightmost(s) > length - 1e-9);
+  return [reaches.indexOf(true), reaches.lastIndexOf(true)];
+}
+
+/** The end of a wing between its corners, which touch the bridge's end as well, but not with their middles. */
+function farthestMiddle(half: Chain): readonly [number, number] {
+  const middles = half.map((s) => pointAt(s, 0.5)[0]);
+  const t = middles.indexOf(Math.max(...middles));
+  return [t, t];
 }
 
 /** Where a double sweep begins and ends, or a straight taper begins: x of the right half, mm. */
@@ -93,7 +123,7 @@ export function wingEnd(edge: LongEdge, half: number): Point {
   return [half, last.centre[1] + Math.sign(y - last.centre[1]) * Math.sqrt(aside)];
 }
 
-/** A piece and its mirror image in x = 0. */
+/** A piece and its mirror image in x = 0; one that spans the centre line is its own. */
 export function bothSides(piece: Segment): readonly Chain[] {
-  return [[piece], mirrorImage([piece])];
+  return piece.from[0] * piece.to[0] < 0 ? [[piece]] : [[piece], mirrorImage([piece])];
 }

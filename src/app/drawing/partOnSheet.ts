@@ -16,8 +16,8 @@ export interface ViewExtent {
 
 export type PartExtent = Readonly<Record<ViewName, ViewExtent>>;
 
-/** How far chords may stray from an outline, mm: well below a pixel at any scale a screen has. */
-const STRAY = 0.02;
+/** How far chords may stray from an outline, mm: about half a pixel on a large screen. */
+const STRAY = 0.06;
 
 /** The extent of every view's outlines. */
 export function partExtent(shapes: readonly Shape[]): PartExtent {

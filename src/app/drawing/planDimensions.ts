@@ -2,15 +2,14 @@ import type { Curves } from '../../../models/curves/curves.ts';
 import type { Point } from '../../../models/curves/segment.ts';
 import type { DesignText } from '../../design/design.ts';
 import type { LinearPlace, Place } from './dimension.ts';
-import { halfLengthOf } from './elevationShapes.ts';
-import { type LongEdge, outlinePieces, turnsOf, wingEnd } from './outlinePieces.ts';
+import { halfLengthOf, type LongEdge, outlinePieces, turnsOf, wingEnd } from './outlinePieces.ts';
 
 const UP = Math.PI / 2;
 
 /** Where the plan's dimensions may stand, by path. Depths stand at the slot's bass end, its own place at the other. */
 export function planDimensions(curves: Curves, text: DesignText): ReadonlyMap<string, readonly Place[]> {
   const { front, back } = outlinePieces(curves.outline, text);
-  const half = halfLengthOf(curves);
+  const half = halfLengthOf(curves.outline);
   const bass = curves.slot.angle < 0 ? 1 : -1;
   const found = new Map<string, readonly Place[]>();
   const put = (path: string, place: Place) => found.set(path, [place]);

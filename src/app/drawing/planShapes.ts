@@ -1,6 +1,7 @@
 import { crossings } from '../../../models/curves/chain.ts';
-import type { Channel, Curves, Pin } from '../../../models/curves/curves.ts';
+import type { Channel, Curves, Pin, Profile, Slot } from '../../../models/curves/curves.ts';
 import { type Chain, directionAt, line, type Point, type Segment } from '../../../models/curves/segment.ts';
+import { slotFloor, slotToPart } from '../../../models/curves/slot.ts';
 import { topHeight } from '../../../models/curves/topHeight.ts';
 import type { DesignText } from '../../design/design.ts';
 import { offsetInward } from './offsetInward.ts';
@@ -31,8 +32,8 @@ export function planShapes(curves: Curves, text: DesignText): readonly Shape[] {
     shape('centreLine', 'chain', [centreLine(outline)]),
     { ...shape('slotAxis', 'chain', [slotAxis(curves)]), pose },
     shape('pinLine', 'chain', [pinLine(curves.pins)]),
-    ...curves.channels.flatMap((c) => shape('channels', 'detail', channelSides(c, curves))),
-    { ...shape('slot', 'detail', slot.plan, true), pose },
+    ...curves.channels.map((c) => shape('channels', 'detail', channelSides(c, curves))),
+    { ...shape('slot', 'detail', slotInWood(curves), true), pose },
     ...curves.pins.flatMap((pin) => {
       const { drill, surface } = pinRadii(pin);
       const mouth = surface > drill + 1e-6 ? [shape('mouths', 'detail', circle(pin.at, surface), true)] : [];
@@ -50,7 +51,7 @@ function pieces(curves: Curves, text: DesignText): readonly (readonly [ShapeName
     found.flatMap((s) => (s ? bothSides(s) : [])).map((chain) => [name, chain] as const);
   const middles = [front.pieces[0], back.pieces[0]].filter((s) => s !== undefined);
   return [
-    ...named('tips', [tip]),
+    ...named('tips', tip),
     ...named('frontCorners', [frontCorner]),
     ...named('backCorners', [backCorner]),
     ...middles.map((s) => ['fullDepth', [s]] as const),
@@ -95,9 +96,30 @@ function blockEnds({ profile }: Curves, rim: Chain): readonly Chain[] {
 }
 
 function slotAxis({ slot, profile }: Curves): Segment {
-  // an open slot's cut ends in the air: its axis ends where the block does
-  const end = (slot.roundEnds ? slot.halfLength : profile.runStart) + PAST;
+  const end = (slot.roundEnds ? slot.halfLength : openEnd(slot, profile)) + PAST;
   return line([-end, 0], [end, 0]);
+}
+
+/** The slot's plan in its own frame, as far as there is wood round it. */
+function slotInWood({ slot, profile }: Curves): Chain {
+  if (slot.roundEnds) return slot.plan;
+  const [u, v] = [openEnd(slot, profile), slot.width / 2];
+  const [a, b, c, d]: readonly [Point, Point, Point, Point] = [
+    [-u, -v],
+    [u, -v],
+    [u, v],
+    [-u, v],
+  ];
+  return [line(a, b), line(b, c), line(c, d), line(d, a)];
+}
+
+/** Where an open slot's floor comes out of the wood between block and wing, mm along the slot. */
+function openEnd(slot: Slot, profile: Profile): number {
+  const over = (u: number): number => {
+    const [x, , z] = slotToPart(slot, profile.thickness, u, 0, slotFloor(slot, u));
+    return topHeight(profile, x) - z;
+  };
+  return lastWith((u) => over(u) > 0, slot.halfLength);
 }
 
 function pinLine(pins: readonly Pin[]): Segment {
@@ -122,20 +144,24 @@ function channelSides(channel: Channel, { pins, profile }: Curves): Chain {
   ];
   const start = Math.sqrt(Math.max(0, hole ** 2 - half ** 2));
   const end = comesOut(channel, (s) => topHeight(profile, place(s, 0)[0]));
-  if (end <= start) return [];
   const corners = [place(start, half), place(end, half), place(end, -half), place(start, -half)] as const;
   return [line(corners[0], corners[1]), line(corners[1], corners[2]), line(corners[2], corners[3])];
 }
 
-/** Where a ramp's floor meets the surface over it, mm from the pin: by halving, since only one of them is straight. */
+/** Where a ramp's floor meets the surface over it, mm from the pin. */
 function comesOut({ outline, reach }: Channel, top: (s: number) => number): number {
   const [from, to] = [outline[0] as Point, outline[1] as Point];
-  let [low, high] = [0, reach];
+  const floor = (s: number): number => from[1] + ((to[1] - from[1]) * s) / (to[0] - from[0]);
+  return lastWith((s) => floor(s) < top(s), reach);
+}
+
+/** The largest number up to `most` for which something holds that holds at 0 and, once it ends, holds no more. */
+function lastWith(holds: (n: number) => boolean, most: number): number {
+  let [low, high] = [0, most];
   for (let i = 0; i < 30; i++) {
-    const s = (low + high) / 2;
-    const floor = from[1] + ((to[1] - from[1]) * s) / (to[0] - from[0]);
-    if (floor < top(s)) low = s;
-    else high = s;
+    const middle = (low + high) / 2;
+    if (holds(middle)) low = middle;
+    else high = middle;
   }
   return low;
 }

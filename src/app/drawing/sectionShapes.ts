@@ -1,6 +1,6 @@
 import { backwards } from '../../../models/curves/chain.ts';
-import type { Curves, Pin } from '../../../models/curves/curves.ts';
-import { arc, type Chain, line, type Point, type Segment } from '../../../models/curves/segment.ts';
+import type { Channel, Curves, Pin } from '../../../models/curves/curves.ts';
+import { arc, type Chain, line, type Point, pointAt, type Segment } from '../../../models/curves/segment.ts';
 import { slotFloor } from '../../../models/curves/slot.ts';
 import { undersideHeight } from '../../../models/curves/underside.ts';
 import { crossingsAt } from './planShapes.ts';
@@ -22,11 +22,14 @@ export function sectionShapes(curves: Curves): readonly Shape[] {
   const pin = nearestPin(curves.pins);
   const isCut = Math.abs(pin.at[0]) < CUT;
   const floor = belowSection(curves);
-  const hole = holeSides(pin, curves);
-  const over = sectionTop(curves, notch);
-  const bodies = isCut ? around(floor, over, hole, curves.profile.thickness) : [closedBody(floor, over)];
-  const [left, bottom, right] = notch;
   const { thickness } = curves.profile;
+  const hole = holeSides(pin, curves);
+  const ramp = curves.channels[curves.pins.indexOf(pin)];
+  const over = sectionTop(curves, notch);
+  const bodies = isCut
+    ? around(floor, over, [hole[0], ramp ? withRamp(hole[1], ramp, thickness) : hole[1]], thickness)
+    : [closedBody(floor, over)];
+  const [left, bottom, right] = notch;
   const axis = line([pin.at[1], thickness + 1.5], [pin.at[1], floor.from[1] - 1.5]);
   return [
     ...bodies.map((chain) => shape('body', 'outline', chain, true)),
@@ -121,6 +124,30 @@ function holeSides(pin: Pin, curves: Curves): readonly [Chain, Chain] {
     return on.slice(1).map((p, i) => line(on[i] as Point, p));
   };
   return [side(-1), side(1)];
+}
+
+/**
+ * A hole's front wall up to where the string channel opens it, the channel's floor, and its side where it runs out of
+ * the plane x = 0 before it comes out of the wood.
+ */
+function withRamp(wall: Chain, channel: Channel, thickness: number): Chain {
+  const [start, end] = [channel.outline[0] as Point, channel.outline[1] as Point];
+  const [dx, dy] = channel.direction;
+  const rise = (dy * (end[1] - start[1])) / (end[0] - start[0]);
+  const floor = (y: number): number => start[1] + rise * (y - channel.at[1]);
+  const over = ([y, z]: Point): number => z - floor(y);
+  const i = wall.findIndex((s) => over(s.to) > 0);
+  const cut = wall[i];
+  if (!cut) return wall;
+  const meet = pointAt(cut, over(cut.from) / (over(cut.from) - over(cut.to)));
+  const comesOut = channel.at[1] + (thickness - start[1]) / rise;
+  const runsOut = dx === 0 ? Number.POSITIVE_INFINITY : channel.at[1] + channel.width / 2 / Math.abs(dx);
+  // it leaves the plane inside the hole
+  if (runsOut <= meet[0]) return wall;
+  const y = Math.min(comesOut, runsOut);
+  const far: Point = [y, floor(y)];
+  const side = runsOut < comesOut ? [line(far, [y, thickness])] : [];
+  return [...wall.slice(0, i), line(cut.from, meet), line(meet, far), ...side];
 }
 
 /** The two bodies that a hole through the section leaves: behind it, and before it. */
