@@ -9,6 +9,9 @@ import { undersideHeight } from './underside.ts';
 /** How far a tangent arc must exceed the round-over that rolls along it: the ball must turn inside it. */
 const ROLL = 1.25;
 
+/** Smallest edge worth offering in place of a larger one, mm. */
+const LEAST_EDGE = 0.2;
+
 /** Size of the top edge's round-over or chamfer, mm; 0 when it is left square. */
 export function edgeSize(design: Design): number {
   return design.top.edge === 'none' ? 0 : design.top.edgeSize;
@@ -16,18 +19,7 @@ export function edgeSize(design: Design): number {
 
 /** Whether the wings keep their wood, and the top edge's round-over or chamfer finds room all round. */
 export function edgeClearance(design: Design, curves: Curves): readonly Problem[] {
-  return [
-    ...edgeOnTip(design),
-    ...edgeOnShoulder(design),
-    ...edgeOnOutline(design, curves),
-    ...wing(design, curves),
-  ];
-}
-
-function edgeOnTip({ top }: Design): Problem[] {
-  if (top.edge === 'none' || top.edgeSize <= top.tip - LEAST_WOOD) return [];
-  const remedy = 'Take a smaller edge or a thicker tip.';
-  return [tooMuch('top.edgeSize', top.edgeSize, top.tip - LEAST_WOOD, 'on this wing tip', remedy)];
+  return [...edgeOnShoulder(design), ...edgeOnOutline(design, curves), ...wing(design, curves)];
 }
 
 function edgeOnShoulder(design: Design): Problem[] {
@@ -52,28 +44,35 @@ function edgeOnOutline(design: Design, { outline }: Curves): Problem[] {
   const tightest = Math.min(
     ...outline.map((s) => (s.kind === 'arc' && s.turn === 1 ? s.radius : Number.POSITIVE_INFINITY)),
   );
-  if (tightest >= ROLL * size) return [];
+  if (tightest >= ROLL * size - 1e-9) return []; // a drawn arc keeps its radius to the last figure but one
   const why = `where the outline curves as tightly as here: ${Math.round(tightest * 100) / 100} mm`;
   const remedy = 'Take a smaller edge, or ease the sweep, the knee or the tip.';
   return [tooMuch('top.edgeSize', size, tightest / ROLL, why, remedy)];
 }
 
-/** A hollow underside and a low wing can meet between block and tip: the dome rises toward the middle, the wing may not. */
+/**
+ * The wing must keep wood under its edge at the tip, and between block and tip as well: a dome rises toward the middle,
+ * the wing may not.
+ */
 function wing(design: Design, { profile: drawn, underside }: Curves): Problem[] {
   const { top } = design;
   const half = design.footprint.length / 2;
-  const need = LEAST_WOOD + edgeSize(design);
-  if (top.tip < need) return []; // said already, of the tip itself
-  const thick = (p: Profile) =>
-    leastOn((x) => topHeight(p, x) - undersideHeight(underside, x, 0), p.crownEnd, half) >= need;
-  if (thick(drawn)) return [];
+  const size = edgeSize(design);
+  const thinnest = (p: Profile) =>
+    leastOn((x) => topHeight(p, x) - undersideHeight(underside, x, 0), p.crownEnd, half);
+  const room = thinnest(drawn) - LEAST_WOOD;
+  if (room >= size) return [];
+  if (size > 0 && room >= LEAST_EDGE) {
+    const remedy = 'Take a smaller edge, a thicker tip or a flatter underside.';
+    return [tooMuch('top.edgeSize', size, room, 'where the wing is thinnest', remedy)];
+  }
   const tipFloor = topHeight(drawn, half) - top.tip;
   const fits = (tip: number) => {
-    const thicker = tryProfile({ ...design, top: { ...top, tip } }, tipFloor);
-    return thicker !== undefined && thick(thicker);
+    const other = tryProfile({ ...design, top: { ...top, tip } }, tipFloor);
+    return other !== undefined && thinnest(other) >= LEAST_WOOD + size;
   };
   const remedy = 'Make the tip thicker, the wing rise more, the edge smaller or the underside flatter.';
-  return [unfitting('top.tip', top.tip, fits, 'over this hollow underside', remedy)];
+  return [unfitting('top.tip', top.tip, fits, 'over this underside', remedy)];
 }
 
 function tryProfile(design: Design, tipFloor: number): Profile | undefined {

@@ -1,5 +1,5 @@
 import type { Design } from '../../src/design/design.ts';
-import { type Problem, tooLittle, tooMuch, unfitting } from '../../src/design/problem.ts';
+import { type Problem, tooMuch, unfitting } from '../../src/design/problem.ts';
 import { polygon } from './chain.ts';
 import type { Curves, Slot } from './curves.ts';
 import { edgeSize } from './edgeClearance.ts';
@@ -33,18 +33,6 @@ export function slotPlans({ slot, profile }: Curves): readonly Polygon[] {
 
 function slotInBlock({ saddle }: Design, { slot, profile }: Curves): Problem[] {
   if (!slot.roundEnds) return [];
-  const shortest = saddle.slotWidth + 2;
-  if (saddle.slotLength < shortest) {
-    return [
-      tooLittle(
-        'saddle.slotLength',
-        saddle.slotLength,
-        shortest,
-        'for a slot this wide',
-        'Lengthen the slot.',
-      ),
-    ];
-  }
   const longest = (2 * (profile.crownEnd - LEAST_WOOD)) / Math.cos(slot.angle);
   if (saddle.slotLength <= longest) return [];
   const remedy = 'Shorten the slot or lengthen the middle block.';
