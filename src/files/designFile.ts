@@ -24,13 +24,13 @@ export function parseDesignFile(characters: string): unknown {
     return JSON.parse(json);
   } catch {
     const place = whereJsonBreaks(json);
-    const where = place ? `, from line ${place.line}, column ${place.column}` : '';
+    const where = place ? ` at line ${place.line}, column ${place.column}` : '';
     throw new DesignError([
       {
         code: 'not-a-design',
         path: '',
-        value: json.trim() === '' ? 'an empty file' : `text that is not JSON${where},`,
-        allowed: 'a design file, which is JSON',
+        value: json.trim() === '' ? 'an empty file' : `text that stops being JSON${where}`,
+        allowed: 'a design file',
         remedy: 'Mend it there, or open a design file written by this program.',
       },
     ]);
