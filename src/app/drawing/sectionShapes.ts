@@ -106,7 +106,6 @@ function closedBody(floor: Segment, over: Chain): Chain {
 
 /** Both walls of a pin hole within the wood, each from the bottom up: the side toward the back, then toward the front. */
 function holeSides(pin: Pin, curves: Curves): readonly [Chain, Chain] {
-  const bottom = undersideHeight(curves.underside, 0, pin.at[1]);
   const top = curves.profile.thickness;
   const wall = pin.outline.reamed.filter(([r]) => r > 0);
   const radiusAt = (z: number): number => {
@@ -114,13 +113,13 @@ function holeSides(pin: Pin, curves: Curves): readonly [Chain, Chain] {
     const [a, b] = [wall[i - 1], wall[i]];
     return a && b ? a[0] + ((z - a[1]) / (b[1] - a[1])) * (b[0] - a[0]) : (wall[0]?.[0] ?? 0);
   };
-  const points: readonly Point[] = [
-    [radiusAt(bottom), bottom],
-    ...wall.filter(([, z]) => z > bottom && z < top),
-    [radiusAt(top), top],
-  ];
   const side = (way: 1 | -1): Chain => {
-    const on = points.map(([r, z]): Point => [pin.at[1] + way * r, z]);
+    const foot = radiusAt(undersideHeight(curves.underside, 0, pin.at[1]));
+    // each side ends on the glue face where it meets it: a dome is lower at the side toward the tail
+    const bottom = undersideHeight(curves.underside, 0, pin.at[1] + way * foot);
+    const on = [[foot, bottom], ...wall.filter(([, z]) => z > bottom && z < top), [radiusAt(top), top]].map(
+      ([r = 0, z = 0]): Point => [pin.at[1] + way * r, z],
+    );
     return on.slice(1).map((p, i) => line(on[i] as Point, p));
   };
   return [side(-1), side(1)];

@@ -23,6 +23,11 @@ test.each(all)('%s: every line hangs together, and every closed one closes', (_n
       const next = chain[i + 1] ?? (closed ? chain[0] : undefined);
       if (next) expect(distance(s.to, next.from), `${view} ${name}, piece ${i}`).toBeLessThan(1e-6);
       for (const n of [...s.from, ...s.to]) expect(Number.isFinite(n), `${view} ${name}`).toBe(true);
+      if (s.kind === 'arc') {
+        const off =
+          Math.abs(distance(s.from, s.centre) - s.radius) + Math.abs(distance(s.to, s.centre) - s.radius);
+        expect(off, `${view} ${name}, piece ${i}: ends off its circle`).toBeLessThan(1e-6);
+      }
     });
   }
 });
