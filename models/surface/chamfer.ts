@@ -1,5 +1,5 @@
-import type { EdgeCut, Spot } from './edgeCut.ts';
 import { edgeBreaks } from './edgeBreaks.ts';
+import type { EdgeCut, Spot } from './edgeCut.ts';
 import { facesAlongY, type Place, type Plan } from './plan.ts';
 import { rootOfFalling } from './root.ts';
 import type { Top } from './top.ts';

@@ -1,8 +1,8 @@
 import type { Curves, Holes, Underside } from '../curves/curves.ts';
 import { channelCut } from './channelCut.ts';
 import type { Cut } from './cut.ts';
-import { edgeCut } from './edge.ts';
 import type { EdgeCut } from './edgeCut.ts';
+import { edgeOf } from './edgeOf.ts';
 import { pinCut } from './pinCut.ts';
 import { type Plan, planOf } from './plan.ts';
 import { slotCut } from './slotCut.ts';
@@ -24,7 +24,7 @@ export function partsOf(curves: Curves, holes: Holes): Parts {
     plan,
     top,
     underside: curves.underside,
-    edge: edgeCut(curves.edge, plan, top),
+    edge: edgeOf(curves.edge, plan, top),
     cuts: [
       slotCut(curves.slot, curves.profile),
       ...curves.pins.map((pin) => pinCut(pin, holes)),

@@ -35,7 +35,8 @@ export interface Plan {
   readonly pieces: Chain;
   /** The place `s` mm along, from the first piece's start; goes round as often as you like. */
   at(s: number): Place;
-  nearest(x: number, y: number): Nearest;
+  /** The nearest place; with a `limit`, only if it is nearer than that, mm. */
+  nearest(x: number, y: number, limit?: number): Nearest | undefined;
   contains(x: number, y: number): boolean;
 }
 
@@ -59,18 +60,15 @@ export function planOf(outline: Chain): Plan {
       while (i < walks.length - 1 && along > (joints[i + 1] as number)) i++;
       return (walks[i] as (a: number) => Place)(along - (joints[i] as number));
     },
-    nearest: (x, y) => {
-      let best = Number.POSITIVE_INFINITY;
-      let [s, piece] = [0, 0];
+    nearest: (x, y, limit = Number.POSITIVE_INFINITY) => {
+      let best: Nearest | undefined;
       for (let i = 0; i < nears.length; i++) {
-        const found = (nears[i] as Near)(x, y, best);
-        if (found && found.distance < best) {
-          best = found.distance;
-          s = (joints[i] as number) + found.along;
-          piece = i;
+        const found = (nears[i] as Near)(x, y, best ? best.distance : limit);
+        if (found && found.distance < (best ? best.distance : limit)) {
+          best = { s: (joints[i] as number) + found.along, distance: found.distance, piece: i };
         }
       }
-      return { s, distance: best, piece };
+      return best;
     },
     contains: (x, y) => {
       if (x < bounds.x0 || x > bounds.x1 || y < bounds.y0 || y > bounds.y1) return false;
@@ -126,7 +124,7 @@ function near(s: Segment): Near {
       const aside = Math.abs(rx * dy - ry * dx);
       if (aside >= limit) return undefined;
       const foot = rx * dx + ry * dy;
-      const along = foot < 0 ? 0 : foot > l ? l : foot;
+      const along = Math.max(0, Math.min(foot, l));
       return { along, distance: Math.hypot(aside, foot - along) };
     };
   }

@@ -1,5 +1,5 @@
-import type { EdgeCut } from './edgeCut.ts';
 import { edgeBreaks } from './edgeBreaks.ts';
+import type { EdgeCut } from './edgeCut.ts';
 import { facesAlongY, type Plan } from './plan.ts';
 import { rootOfFalling } from './root.ts';
 import type { Top } from './top.ts';
@@ -21,7 +21,7 @@ export function roundOver(r: number, plan: Plan, top: Top): EdgeCut {
     const aside = (r * slope) / Math.sqrt(1 + slope * slope);
     if (distance - Math.abs(aside) >= r) return true;
     if (distance + Math.abs(aside) < r) return false;
-    return plan.contains(x + aside, y) && plan.nearest(x + aside, y).distance >= r;
+    return plan.contains(x + aside, y) && !plan.nearest(x + aside, y, r);
   };
 
   return {

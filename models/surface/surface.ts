@@ -37,8 +37,8 @@ export function columns(parts: Parts, made: number, x: number, y: number): Inter
   if (!plan.contains(x, y)) return [];
   let high = top.height(x, 0);
   if (edge) {
-    const near = plan.nearest(x, y);
-    if (near.distance < edge.reach) high = edge.height(x, y, near);
+    const near = plan.nearest(x, y, edge.reach);
+    if (near) high = edge.height(x, y, near);
   }
   const low = undersideHeight(parts.underside, x, y);
   let wood: Intervals = high > low ? [[low, high]] : [];
@@ -57,7 +57,12 @@ export function boxOf({ plan, top, underside }: Parts): Surface['box'] {
   const { x0, y0, x1, y1 } = plan.box;
   const lowest = Math.min(...outermost(plan.pieces).map(([x, y]) => undersideHeight(underside, x, y)));
   // a profile is highest at a joint, on top of a hill, or where the outline ends it
-  const places = [x0, x1, ...top.joints(0), ...top.pieces.flatMap((s) => (s.kind === 'arc' ? s.centre[0] : []))];
+  const places = [
+    x0,
+    x1,
+    ...top.joints(0),
+    ...top.pieces.flatMap((s) => (s.kind === 'arc' ? s.centre[0] : [])),
+  ];
   const highest = Math.max(...places.filter((x) => x >= x0 && x <= x1).map((x) => top.height(x, 0)));
   return [x0, y0, lowest, x1, y1, highest];
 }

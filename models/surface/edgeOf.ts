@@ -6,7 +6,7 @@ import { roundOver } from './roundOver.ts';
 import type { Top } from './top.ts';
 
 /** The edge that the design asks for, if any. */
-export function edgeCut(edge: Edge, plan: Plan, top: Top): EdgeCut | undefined {
+export function edgeOf(edge: Edge, plan: Plan, top: Top): EdgeCut | undefined {
   if (edge.kind === 'none') return undefined;
   return edge.kind === 'round' ? roundOver(edge.size, plan, top) : chamfer(edge.size, plan, top);
 }

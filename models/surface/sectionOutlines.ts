@@ -1,5 +1,6 @@
 import type { Point } from '../curves/segment.ts';
 import type { Interval, Intervals } from './interval.ts';
+import { tidied } from './tidied.ts';
 
 /** Where a walk stops: what stands there seen from before it and from after it. */
 interface Stop {
@@ -8,8 +9,8 @@ interface Stop {
   after: Intervals;
 }
 
-/** Shorter than this a step in t is a wall, mm. */
-const WALL = 1e-8;
+/** A step in t that is shorter than this share of the deviation allowed is a wall. */
+const WALL = 1e-3;
 
 /**
  * Outlines of the region that stands over t, as closed polygons with its inside on their left: outer ones
@@ -19,21 +20,37 @@ const WALL = 1e-8;
  * @param rowAt the region over t as stretches
  * @param stops where to look at least, rising, the first and last outside or at the ends of the region
  */
-export function outlines(
+export function sectionOutlines(
   rowAt: (t: number) => Intervals,
   stops: readonly number[],
   deviation: number,
 ): readonly (readonly Point[])[] {
-  return loops(walk(rowAt, stops, deviation));
+  // a tenth of the deviation is kept for leaving out points that hardly bend the outline
+  return loops(walk(rowAt, stops, 0.9 * deviation))
+    .map((polygon) => tidied(polygon, 0.1 * deviation))
+    .filter((polygon) => polygon.length > 2);
 }
 
-function walk(rowAt: (t: number) => Intervals, stops: readonly number[], deviation: number): readonly Stop[] {
+function walk(
+  region: (t: number) => Intervals,
+  stops: readonly number[],
+  deviation: number,
+): readonly Stop[] {
+  // places looked at to judge a step are most of what the next halving asks for
+  const seen = new Map<number, Intervals>();
+  const rowAt = (t: number): Intervals => {
+    const known = seen.get(t);
+    if (known) return known;
+    const row = region(t);
+    seen.set(t, row);
+    return row;
+  };
   const first = stops[0] as number;
   const start = rowAt(first);
   const found: Stop[] = [{ t: first, before: [], after: start }];
 
   const step = (from: number, left: Intervals, to: number, right: Intervals): void => {
-    if (to - from < WALL) {
+    if (to - from < WALL * deviation) {
       (found[found.length - 1] as Stop).after = right;
       return;
     }
@@ -41,7 +58,7 @@ function walk(rowAt: (t: number) => Intervals, stops: readonly number[], deviati
       found.push({ t: to, before: right, after: right });
       return;
     }
-    const middle = (from + to) / 2;
+    const middle = from + 0.5 * (to - from);
     const row = rowAt(middle);
     step(from, left, middle, row);
     step(middle, row, to, right);
@@ -110,13 +127,12 @@ function loops(stops: readonly Stop[]): readonly (readonly Point[])[] {
     });
   });
 
-  const out: Point[][] = [];
+  const out: (readonly Point[])[] = [];
   for (const sides of waiting.values()) {
     for (let side = sides.pop(); side; side = sides.pop()) {
       const points: Point[] = [];
       for (let s: Side | undefined = side; s; s = waiting.get(s.to)?.pop()) points.push(s.point);
-      const tidy = withoutIdle(points);
-      if (tidy.length > 2) out.push(tidy);
+      out.push(points);
     }
   }
   return out;
@@ -126,23 +142,11 @@ function loops(stops: readonly Stop[]): readonly (readonly Point[])[] {
 function walls(before: Intervals, after: Intervals): readonly (readonly [number, number, boolean])[] {
   if (before === after) return [];
   const levels = [...new Set([...before, ...after].flat())].sort((a, b) => a - b);
-  const covers = (row: Intervals, z: number) => row.some(([low, high]) => z > low && z < high);
+  const covers = (row: Intervals, from: number, to: number) =>
+    row.some(([low, high]) => low <= from && to <= high);
   return levels.slice(1).flatMap((high, i) => {
     const low = levels[i] as number;
-    const middle = (low + high) / 2;
-    const [was, is] = [covers(before, middle), covers(after, middle)];
+    const [was, is] = [covers(before, low, high), covers(after, low, high)];
     return was === is ? [] : [[low, high, was] as const];
-  });
-}
-
-/** The polygon without points on top of each other or in the middle of a straight, to a millionth of a millimetre. */
-function withoutIdle(points: readonly Point[]): readonly Point[] {
-  const far = (a: Point, b: Point) => Math.hypot(a[0] - b[0], a[1] - b[1]);
-  const apart = points.filter((p, i) => far(p, points[(i + 1) % points.length] as Point) > 1e-6);
-  return apart.filter((p, i) => {
-    const a = apart[(i + apart.length - 1) % apart.length] as Point;
-    const b = apart[(i + 1) % apart.length] as Point;
-    const twice = (b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0]);
-    return Math.abs(twice) > 1e-6 * far(a, b);
   });
 }
