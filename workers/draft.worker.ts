@@ -1,7 +1,12 @@
+import type { DraftCall } from './protocol.ts';
 import { serve } from './serve.ts';
 import { workerPort } from './workerPort.ts';
 
 declare const self: DedicatedWorkerGlobalScope;
 
 // Loaded from inside, so that the worker listens before it loads and a failed load is reported.
-void serve(workerPort(self), async () => (await import('./draftService.ts')).draftService());
+void serve(workerPort<DraftCall>(self), async () => {
+  const { createDrafter } = await import('../models/draft/draftMesh.ts');
+  const { draftService } = await import('./draftService.ts');
+  return draftService(await createDrafter());
+});

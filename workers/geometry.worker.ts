@@ -1,7 +1,15 @@
+import { type GeometryCall, ONE_THREAD } from './protocol.ts';
 import { serve } from './serve.ts';
 import { workerPort } from './workerPort.ts';
 
 declare const self: DedicatedWorkerGlobalScope;
 
+// Threads share memory, which browsers allow only where the server isolates the page.
+const threads = self.crossOriginIsolated && self.name !== ONE_THREAD;
+
 // Loaded from inside, so that the worker listens before it loads and a failed load is reported.
-void serve(workerPort(self), async () => (await import('./geometryService.ts')).geometryService());
+void serve(workerPort<GeometryCall>(self), async () => {
+  const { loadGeometry } = await import('./loadGeometry.ts');
+  const { geometryService } = await import('./geometryService.ts');
+  return geometryService(await loadGeometry(threads));
+});

@@ -1,8 +1,8 @@
 import { arcPieces } from '../curves/chain.ts';
 import type { Curves, Profile, Underside } from '../curves/curves.ts';
+import type { Chain } from '../curves/segment.ts';
 import { undersideHeight } from '../curves/underside.ts';
-import type { Cap } from './columnSolid.ts';
-import { columnSolid } from './columnSolid.ts';
+import { type Cap, columnSolid } from './columnSolid.ts';
 import { columns } from './columns.ts';
 import { edgeWall } from './edgeWall.ts';
 import { chordDeviation, halvesOf } from './half.ts';
@@ -14,13 +14,11 @@ import type { Vec3 } from './vec3.ts';
 /** The bridge before slot, pins and channels are cut: outline, top, edge and underside, closed, outward, mm. */
 export function bodyMesh(curves: Curves, deviation: number): ClosedMesh {
   const { outline, profile, underside, edge } = curves;
-  const ys = outline.flatMap((s) => [s.from[1], s.to[1]]);
-  const step = chordOf(underside, deviation);
-  const rows = underside.shape === 'sphere' ? Math.ceil((Math.max(...ys) - Math.min(...ys)) / step) : 1;
+  const rows = rowsOf(underside, outline, deviation);
   const wishes = [
     { x: 0, room: 0 },
     ...profileWishes(profile, deviation),
-    ...every(step, outlineEnd(outline)),
+    ...undersideWishes(underside, outline, deviation),
   ];
   const mesh = new MeshBuilder(1);
   columnSolid(mesh, {
@@ -43,10 +41,6 @@ export function bodyMesh(curves: Curves, deviation: number): ClosedMesh {
   return mesh.finish();
 }
 
-function outlineEnd(outline: Curves['outline']): number {
-  return Math.max(...outline.flatMap((s) => [s.from[0], s.to[0]]));
-}
-
 /** Columns at the ends of the chords of crown, shoulders, blends and hollow runs. */
 function profileWishes(profile: Profile, deviation: number): readonly Wish[] {
   const xs: number[] = [];
@@ -63,24 +57,49 @@ function profileWishes(profile: Profile, deviation: number): readonly Wish[] {
   return wishesAt(xs);
 }
 
-/** Columns over the whole length, `step` mm apart; none when the step is infinite. */
-function every(step: number, half: number): readonly Wish[] {
+/** Columns over the whole length, near enough for an underside that is curved along it. */
+function undersideWishes(face: Underside, outline: Chain, deviation: number): readonly Wish[] {
+  if (face.shape === 'flat') return [];
+  // half: on a sphere the wood added along and across adds up
+  const step = chord(face.radius, chordDeviation(face.radius, deviation) / 2);
+  const half = Math.max(...outline.map((s) => s.from[0]));
   const n = Math.ceil((2 * half) / step);
-  return wishesAt(Array.from({ length: n + 1 }, (_, i) => -half + (2 * half * i) / Math.max(1, n)));
+  return wishesAt(Array.from({ length: n + 1 }, (_, i) => -half + (2 * half * i) / n));
 }
 
-/** Length of a chord of the underside, mm; infinite for a flat one. */
-function chordOf(face: Underside, deviation: number): number {
-  if (face.shape === 'flat') return Number.POSITIVE_INFINITY;
-  return Math.sqrt(8 * face.radius * chordDeviation(face.radius, deviation));
+/** Into how many rows the underside is divided from back to front. */
+function rowsOf(face: Underside, outline: Chain, deviation: number): number {
+  if (face.shape !== 'sphere') return 1;
+  const ys = outline.map((s) => s.from[1]);
+  // half: the points between are raised by up to 4/3 of the sagitta
+  return Math.max(2, Math.ceil((Math.max(...ys) - Math.min(...ys)) / chord(face.radius, deviation / 2)));
+}
+
+/** Length of the chord of a large circle that has this sagitta, mm. */
+function chord(radius: number, sagitta: number): number {
+  return Math.sqrt(8 * radius * sagitta);
 }
 
 function glueFace(face: Underside, rows: number): Cap {
+  if (face.shape === 'flat') return { normal: () => [0, 0, -1] };
+  const { shape, radius } = face;
   const normal = ([x, y]: Vec3): Vec3 => {
-    if (face.shape === 'flat') return [0, 0, -1];
-    const across = face.shape === 'sphere' ? y : 0;
-    const up = Math.sqrt(face.radius ** 2 - x * x - across * across);
-    return [-x / face.radius, -across / face.radius, -up / face.radius];
+    const across = shape === 'sphere' ? y : 0;
+    const up = Math.sqrt(radius ** 2 - x * x - across * across);
+    return [-x / radius, -across / radius, -up / radius];
   };
-  return { normal, curved: { rows, z: (x, y) => undersideHeight(face, x, y) } };
+  if (shape === 'cylinder') return { normal };
+  return {
+    normal,
+    between: (p, q) => {
+      const [dx, dy] = [q[0] - p[0], q[1] - p[1]];
+      // chords lie under the dome by 2/3 of their sagitta on average; with the ends on it, raising the points between
+      // by this much makes up for that (derived)
+      const rise = (2 / 3) * (Math.hypot(dx, dy) ** 2 / (8 * radius * rows * (rows - 1)));
+      return Array.from({ length: rows - 1 }, (_, k): Vec3 => {
+        const [x, y] = [p[0] + ((k + 1) * dx) / rows, p[1] + ((k + 1) * dy) / rows];
+        return [x, y, undersideHeight(face, x, y) + rise];
+      });
+    },
+  };
 }

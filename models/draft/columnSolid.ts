@@ -18,8 +18,8 @@ export type Column = readonly Stake[];
 export interface Cap {
   /** Outward unit normal at a point. */
   readonly normal: (p: Vec3) => Vec3;
-  /** A face that is curved along y: its height over (x, y), and into how many rows it is divided. */
-  readonly curved?: { readonly rows: number; readonly z: (x: number, y: number) => number };
+  /** A face that is curved along y: its points on the line across it, from a back stake's to a front stake's. */
+  readonly between?: (back: Vec3, front: Vec3) => readonly Vec3[];
 }
 
 /** From the frame in which a solid is described to the part's. */
@@ -43,7 +43,7 @@ interface Planted {
   readonly ids: readonly number[];
 }
 
-/** Adds a closed shell to a mesh. An end wall must have as many stakes as a curved floor has rows, and one more. */
+/** Adds a closed shell to a mesh. An end wall has as many stakes as a curved floor has points across. */
 export function columnSolid(mesh: MeshBuilder, { columns, floor, lid, frame }: ColumnSolid): void {
   const planted = columns.map((column) =>
     column.map((stake): Planted => ({ stake, ids: stake.points.map((p) => mesh.point(frame.point(p))) })),
@@ -56,11 +56,10 @@ export function columnSolid(mesh: MeshBuilder, { columns, floor, lid, frame }: C
   const floors = planted.map((column) => {
     const ends = column.map(({ stake, ids }) => vertex(floor, ids[0] as number, stake.points[0] as Vec3));
     const [back, front] = [column[0]?.stake.points[0], column[1]?.stake.points[0]];
-    if (!floor.curved || ends.length !== 2 || !back || !front) return ends;
-    const between = rowsBetween(back, front, floor.curved);
+    if (!floor.between || ends.length !== 2 || !back || !front) return ends;
     return [
       ends[0] as number,
-      ...between.map((p) => vertex(floor, mesh.point(frame.point(p)), p)),
+      ...floor.between(back, front).map((p) => vertex(floor, mesh.point(frame.point(p)), p)),
       ends[1] as number,
     ];
   });
@@ -111,15 +110,6 @@ function wall(mesh: MeshBuilder, loop: readonly Planted[], frame: Frame): void {
 }
 
 type Four = readonly [number, number, number, number];
-
-/** The points that divide the line from `p` to `q` into rows, on the curved face. */
-function rowsBetween(p: Vec3, q: Vec3, { rows, z }: NonNullable<Cap['curved']>): readonly Vec3[] {
-  return Array.from({ length: rows - 1 }, (_, k): Vec3 => {
-    const t = (k + 1) / rows;
-    const [x, y] = [p[0] + t * (q[0] - p[0]), p[1] + t * (q[1] - p[1])];
-    return [x, y, z(x, y)];
-  });
-}
 
 /** Triangles between two columns of a cap, going up both at the same pace; counter-clockwise seen from above. */
 function strip(

@@ -41,7 +41,9 @@ test('help stands on stdout with the exit codes, for all and for each', async ()
   ]) {
     const { exit, out, err } = await call(argv);
     expect({ exit, err }, argv.join(' ')).toEqual({ exit: 0, err: '' });
-    expect(out, argv.join(' ')).toMatch(/Usage: pinbridge[^]*Exit codes[^]*4 {2}the solid kernel refused/);
+    expect(out, argv.join(' ')).toMatch(
+      /Usage: pinbridge[\s\S]*Exit codes[\s\S]*4 {2}the solid kernel refused/,
+    );
   }
 });
 
@@ -94,7 +96,9 @@ test('what can’t be made or read is told under its name with its code, before 
   });
   const { exit, err } = await call(['figures', at('broken.json'), at('none.json')], { watched: true });
   expect(exit).toBe(3);
-  expect(err).toMatch(/\[1\/2\].*broken\.json\n.*line 2, column 13[^]*\[2\/2\].*none\.json\n.*can't be read/);
+  expect(err).toMatch(
+    /\[1\/2\].*broken\.json\n.*line 2, column 13[\s\S]*\[2\/2\].*none\.json\n.*can't be read/,
+  );
 });
 
 test('figures of several are one array of those that could be made; solid and surface agree', async () => {
@@ -149,7 +153,7 @@ test('make goes on past a bad design, and names alike don’t overwrite each oth
   const step = readFileSync(path.join(out, 'PLAIN-2_as-reamed.step'), 'latin1');
   expect(step).toMatch(/^ISO-10303-21;/);
   expect(step).toMatch(/END-ISO-10303-21;\s*$/);
-  expect(step).toMatch(/FILE_SCHEMA\s*\(\('AUTOMOTIVE_DESIGN/);
+  expect(step).toMatch(/FILE_SCHEMA\s*\(\(\s*'AUTOMOTIVE_DESIGN/);
   // the product keeps the design's own name
   expect(step).toMatch(/PRODUCT\('PLAIN'/);
   expect(step.match(/MANIFOLD_SOLID_BREP\(/g)).toHaveLength(1);
@@ -162,8 +166,9 @@ test('only what is asked for is written, AP242 on request, and a folder that can
   const out = at('one');
   expect((await call(['make', at('plain.json'), '--out', out, '--step', '--schema', 'AP242'])).exit).toBe(0);
   expect(readdirSync(out)).toEqual(['Plain_as-drilled.step']);
-  expect(readFileSync(path.join(out, 'Plain_as-drilled.step'), 'latin1')).toMatch(
-    /FILE_SCHEMA\s*\(\('AP242_MANAGED_MODEL_BASED_3D_ENGINEERING/,
+  const step = readFileSync(path.join(out, 'Plain_as-drilled.step'), 'latin1');
+  expect(step.slice(0, step.indexOf('ENDSEC'))).toMatch(
+    /FILE_SCHEMA\s*\(\(\s*'AP242_MANAGED_MODEL_BASED_3D_ENGINEERING/,
   );
   const refused = await call(['make', at('plain.json'), '--out', at('plain.json'), '--stl']);
   expect(refused.exit).toBe(3);

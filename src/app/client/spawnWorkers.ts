@@ -7,23 +7,22 @@ export interface SpawnWorkers {
   readonly geometry: Spawn<GeometryCall>;
 }
 
-/** The browser's own workers. The bundler needs to see each URL in its `new Worker`. */
+/** The browser's own workers. The bundler needs to see each address and its options as they are. */
 export const spawnWorkers: SpawnWorkers = {
   draft: (heard, crashed) =>
     connect(
-      new Worker(new URL('../../../workers/draft.worker.ts', import.meta.url), {
-        type: 'module',
-        name: 'draft',
-      }),
+      new Worker(new URL('../../../workers/draft.worker.ts', import.meta.url), { type: 'module' }),
       heard,
       crashed,
     ),
-  geometry: (heard, crashed) =>
+  geometry: (heard, crashed, plain) =>
     connect(
-      new Worker(new URL('../../../workers/geometry.worker.ts', import.meta.url), {
-        type: 'module',
-        name: 'geometry',
-      }),
+      plain
+        ? new Worker(new URL('../../../workers/geometry.worker.ts', import.meta.url), {
+            type: 'module',
+            name: 'geometry, one thread',
+          })
+        : new Worker(new URL('../../../workers/geometry.worker.ts', import.meta.url), { type: 'module' }),
       heard,
       crashed,
     ),

@@ -15,10 +15,14 @@ export interface WorkerHandle<C extends Call> {
   end(): void;
 }
 
-/** Starts a worker. `crashed` is told why, in a sentence, when it dies or can't be loaded. */
+/**
+ * Starts a worker. `crashed` is told why, in a sentence, when it dies or can't be loaded. `plain`: one was lost before
+ * it was ready; this one shall do without what may have failed (several threads).
+ */
 export type Spawn<C extends Call> = (
   heard: (reply: Reply<C>) => void,
   crashed: (why: string) => void,
+  plain: boolean,
 ) => WorkerHandle<C>;
 
 export interface Limits {
@@ -57,8 +61,8 @@ interface Open<C extends Call> {
 
 /**
  * Keeps one worker alive and matches its answers to numbered requests. A crash or a hang refuses every open request
- * and starts a new worker, at once the first time and then after growing pauses until one has answered something. A
- * worker grown too large is replaced between two answers; open requests then go to the new one.
+ * and starts a new worker, at once the first time and then after growing pauses until one has answered something. The
+ * first that is lost before it was ready is replaced by a plain one, and nobody refused. A worker grown too large is replaced between two answers; open requests then go to the new one.
  */
 export function workerLine<C extends Call>(
   spawn: Spawn<C>,
@@ -79,6 +83,7 @@ export function workerLine<C extends Call>(
   let lastId = 0;
   /** Crashes since a worker last did something. */
   let crashes = 0;
+  let plain = false;
   let disposed = false;
   let pause: ReturnType<typeof setTimeout> | undefined;
   /** Runs while the worker starts or works; `takenId` is what it works on. */
@@ -103,6 +108,7 @@ export function workerLine<C extends Call>(
       const started = spawn(
         (reply) => mine === generation && hear(reply),
         (why) => mine === generation && lose(why),
+        plain,
       );
       if (mine !== generation) {
         started.end();
@@ -126,6 +132,11 @@ export function workerLine<C extends Call>(
 
   function lose(why: string): void {
     end();
+    if (state.phase !== 'ready' && !plain) {
+      plain = true;
+      begin();
+      return;
+    }
     const waitMs = crashes === 0 ? 0 : Math.min(limits.pauseMs * 2 ** (crashes - 1), limits.longestPauseMs);
     crashes += 1;
     pause = setTimeout(begin, waitMs);

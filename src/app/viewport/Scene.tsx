@@ -29,7 +29,7 @@ export function Scene({ mesh, box, rig, stamp, dark, edges, cut, lit }: Props) {
   const palette = dark ? DARK : LIGHT;
   const section = cut?.section;
   const clip = useMemo(() => (section ? [planeOf(section)] : []), [section]);
-  const fade = stamp === 'stale' ? 0.45 : 0;
+  const fade = stamp === 'stale' ? 0.3 : 0;
 
   useEffect(() => {
     gl.toneMappingExposure = palette.exposure;

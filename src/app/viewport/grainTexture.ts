@@ -1,4 +1,4 @@
-import { Data3DTexture, LinearFilter, LinearMipmapLinearFilter, RepeatWrapping, RGFormat } from 'three';
+import { Data3DTexture, LinearFilter, LinearMipmapNearestFilter, RepeatWrapping, RGFormat } from 'three';
 
 const SIZE = 64;
 
@@ -25,7 +25,7 @@ export function grainTexture(): Data3DTexture {
   texture.wrapT = RepeatWrapping;
   texture.wrapR = RepeatWrapping;
   texture.magFilter = LinearFilter;
-  texture.minFilter = LinearMipmapLinearFilter;
+  texture.minFilter = LinearMipmapNearestFilter;
   texture.generateMipmaps = true;
   texture.unpackAlignment = 1;
   texture.needsUpdate = true;

@@ -41,15 +41,16 @@ const fragmentShader = /* glsl */ `
     float wander = texture(grain, p * vec3(0.0016, 0.005, 0.005)).r - 0.5;
     // Growth rings about a pith behind and below the board, a little out of round.
     float ring = length(p.yz - vec2(70.0, -95.0)) + 9.0 * wander;
-    float year = ring / 1.7 + 3.0 * texture(grain, vec3(p.x * 0.0008, ring * 0.013, 0.3)).r;
+    float spell = texture(grain, vec3(p.x * 0.001, ring * 0.017, 0.71)).r;
+    float year = ring / 1.7 + 3.0 * spell;
     float season = fract(year);
     float late = smoothstep(0.2, 0.9, season) * (1.0 - smoothstep(0.9, 1.0, season));
-    float streak = smoothstep(0.44, 0.66, texture(grain, vec3(p.x * 0.0011, ring * 0.019, 0.71)).r);
-    float fibre = texture(grain, p * vec3(0.0018, 0.055, 0.055)).g;
+    float streak = smoothstep(0.44, 0.66, spell);
+    float fibre = texture(grain, p * vec3(0.0028, 0.06, 0.06)).g;
     vec3 colour = mix(wood, woodLight, 0.8 * (1.0 - streak) * (1.0 - 0.55 * late));
     colour = mix(colour, woodDark, streak * (0.45 + 0.35 * late) + 0.16 * late);
-    colour *= 0.82 + 0.36 * fibre;
-    float pore = smoothstep(0.70, 0.88, texture(grain, p * vec3(0.0032, 0.062, 0.062) + 0.37).g);
+    colour *= 1.16 - 0.32 * fibre;
+    float pore = smoothstep(0.72, 0.9, fibre);
     return vec4(mix(colour, woodDark * 0.5, 0.55 * pore), pore);
   }
 

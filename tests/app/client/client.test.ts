@@ -212,29 +212,46 @@ test('a worker below the heap limit is kept', async () => {
   expect(workers.starts).toHaveLength(1);
 });
 
-test('a kernel that fails to start is tried again after growing pauses, and the state says so', async () => {
-  const workers = fakeWorkers({}, (number) =>
-    number <= 5 ? Promise.reject(new Error('The kernel is not there.')) : Promise.resolve(fakeGeometry({})),
-  );
+const failing = () => Promise.reject(new Error('The kernel is not there.'));
+
+test('a kernel that does not start is replaced at once by a plain one, and nobody is refused', async () => {
+  const workers = fakeWorkers({}, async (number) => (number === 1 ? failing() : fakeGeometry({})));
+  const { client, states } = openOn(workers);
+  expect(await outcome(client.solid(marked(1), HOLES))).toBe(1);
+  expect(workers.plain).toEqual([false, true]);
+  expect(states.map((s) => s.kernel)).not.toContain('restarting');
+  workers.crash('gone');
+  expect(await outcome(client.solid(marked(2), HOLES))).toBe(2);
+  expect(workers.plain, 'what failed once is not tried again').toEqual([false, true, true]);
+});
+
+test('a worker lost after it was ready is not to blame on the threads', async () => {
+  const { client, workers } = open({});
+  expect(await outcome(client.solid(marked(1), HOLES))).toBe(1);
+  workers.crash('gone');
+  expect(await outcome(client.solid(marked(2), HOLES))).toBe(2);
+  expect(workers.plain).toEqual([false, false]);
+});
+
+test('a kernel that never starts is tried again after growing pauses, and the state says so', async () => {
+  const workers = fakeWorkers({}, async (number) => (number <= 6 ? failing() : fakeGeometry({})));
   const { states, state } = openOn(workers);
   await until(() => expect(state()).toMatchObject({ kernel: 'ready', trouble: undefined }));
   const pauses = workers.starts.slice(1).map((start, i) => start - (workers.starts[i] ?? 0));
-  // none, 20, 40, 80, then never more than 80 (QUICK)
-  for (const [i, least] of [0, 19, 39, 79, 79].entries()) {
+  // none for the plain one, none, 20, 40, 80, then never more than 80 (QUICK)
+  for (const [i, least] of [0, 0, 19, 39, 79, 79].entries()) {
     expect(pauses[i], `pause ${i + 1} of ${pauses.map(Math.round)}`).toBeGreaterThanOrEqual(least);
   }
-  expect(workers.starts).toHaveLength(6);
+  expect(workers.starts).toHaveLength(7);
   expect(states.map((s) => s.trouble)).toContain('The kernel is not there. Trying again in 0.1 s.');
 });
 
 test('a request that meets a failing start is refused with the reason, one that waits out a pause is answered', async () => {
-  const workers = fakeWorkers({}, (number) =>
-    number <= 2 ? Promise.reject(new Error('The kernel is not there.')) : Promise.resolve(fakeGeometry({})),
-  );
+  const workers = fakeWorkers({}, async (number) => (number <= 3 ? failing() : fakeGeometry({})));
   const { client } = openOn(workers, { ...QUICK, pauseMs: 100 });
   expect(await outcome(client.solid(marked(1), HOLES))).toEqual(stopped('The kernel is not there.'));
-  await until(() => expect(workers.ended()).toBe(2));
-  expect(workers.starts).toHaveLength(2);
+  await until(() => expect(workers.ended()).toBe(3));
+  expect(workers.starts).toHaveLength(3);
   expect(await outcome(client.solid(marked(2), HOLES))).toBe(2);
 });
 
@@ -249,7 +266,7 @@ test('a worker that crashes each time it warms up does not restart without pause
 });
 
 test('a start that hangs is ended and tried again', async () => {
-  const workers = fakeWorkers({}, (number) => (number === 1 ? forever : Promise.resolve(fakeGeometry({}))));
+  const workers = fakeWorkers({}, (number) => (number <= 2 ? forever : Promise.resolve(fakeGeometry({}))));
   const { client } = openOn(workers, { ...QUICK, startMs: 100 });
   expect(await outcome(client.solid(marked(1), HOLES))).toEqual(
     stopped('The worker did not start within 0.1 s.'),
@@ -257,23 +274,24 @@ test('a start that hangs is ended and tried again', async () => {
   expect(await outcome(client.solid(marked(2), HOLES))).toBe(2);
 });
 
-test('a worker that cannot even be made is a crash like any other', async () => {
+test('a worker that cannot even be made is a failed start like any other', async () => {
   const workers = fakeWorkers({});
+  const forbidden = 'workers are forbidden here';
   let tries = 0;
   const opened = createClient(
     {
       draft: workers.draft,
-      geometry: (heard, crashed) => {
+      geometry: (heard, crashed, plain) => {
         tries += 1;
-        if (tries === 1) throw new Error('workers are forbidden here');
-        return workers.geometry(heard, crashed);
+        if (tries <= 2) throw new Error(forbidden);
+        return workers.geometry(heard, crashed, plain);
       },
     },
     QUICK,
   );
   client = opened;
   expect(await outcome(opened.solid(marked(1), HOLES))).toBe(1);
-  expect(tries).toBe(2);
+  expect(tries).toBe(3);
 });
 
 test('whatever an ended worker still says is not heard', async () => {

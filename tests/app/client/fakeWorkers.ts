@@ -16,6 +16,8 @@ export const QUICK: Limits = {
 export interface FakeWorkers extends SpawnWorkers {
   /** How many geometry workers were started, and when, ms. */
   readonly starts: readonly number[];
+  /** Of each, whether it was asked to do without threads. */
+  readonly plain: readonly boolean[];
   readonly ended: () => number;
   /** The living geometry worker dies. */
   crash(why: string): void;
@@ -27,10 +29,12 @@ export function fakeWorkers(
   start: (number: number) => Promise<Service<GeometryCall>> = async () => fakeGeometry(fake),
 ): FakeWorkers {
   const starts: number[] = [];
+  const plains: boolean[] = [];
   let ended = 0;
   let crash: (why: string) => void = () => {};
-  const geometry: Spawn<GeometryCall> = (heard, crashed) => {
+  const geometry: Spawn<GeometryCall> = (heard, crashed, plain) => {
     starts.push(performance.now());
+    plains.push(plain);
     const number = starts.length;
     const line = fakeLine<GeometryCall>(heard);
     void serve(line.port, () => start(number));
@@ -58,5 +62,5 @@ export function fakeWorkers(
     }));
     return { post: line.post, end: () => {} };
   };
-  return { draft, geometry, starts, ended: () => ended, crash: (why) => crash(why) };
+  return { draft, geometry, starts, plain: plains, ended: () => ended, crash: (why) => crash(why) };
 }
