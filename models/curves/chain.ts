@@ -69,19 +69,24 @@ export function crossings(s: Segment, y: number): readonly number[] {
   return found;
 }
 
-/** Ends of the pieces of a segment on which y is monotone. */
+/**
+ * Ends of the pieces of a segment on which y is monotone. Its own ends are taken as they are: neighbours share them to
+ * the last figure, so that a level through a joint is counted once.
+ */
 function monotone(s: Segment): readonly (readonly [Point, Point])[] {
   if (s.kind === 'line') return [[s.from, s.to]];
-  const stops = [0, 1];
   const sweep = sweepOf(s);
   const start = Math.atan2(s.from[1] - s.centre[1], s.from[0] - s.centre[0]);
-  for (const quarter of [Math.PI / 2, -Math.PI / 2]) {
-    let along = (s.turn * (quarter - start)) % (2 * Math.PI);
+  const turns: { readonly along: number; readonly at: Point }[] = [];
+  for (const up of [1, -1]) {
+    let along = (s.turn * ((up * Math.PI) / 2 - start)) % (2 * Math.PI);
     if (along < 0) along += 2 * Math.PI;
-    if (along > 1e-12 && along < sweep - 1e-12) stops.push(along / sweep);
+    const at: Point = [s.centre[0], s.centre[1] + up * s.radius];
+    if (along > 1e-12 && along < sweep - 1e-12) turns.push({ along, at });
   }
-  stops.sort((a, b) => a - b);
-  return stops.slice(1).map((t, i) => [pointAt(s, stops[i] ?? 0), pointAt(s, t)] as const);
+  turns.sort((a, b) => a.along - b.along);
+  const stops = [s.from, ...turns.map(({ at }) => at), s.to];
+  return stops.slice(1).map((to, i) => [stops[i] as Point, to] as const);
 }
 
 /** A closed chain as a polygon whose sides stray at most `deviation` mm from it. */

@@ -63,7 +63,9 @@ test('a fine polygon has nearly the area, and no side strays further than it may
     corners.forEach((p, i) => {
       const q = corners[(i + 1) % corners.length] as Point;
       expect(distanceTo(bitten, p)).toBeLessThan(1e-9);
-      expect(distanceTo(bitten, [(p[0] + q[0]) / 2, (p[1] + q[1]) / 2])).toBeLessThanOrEqual(deviation + 1e-9);
+      expect(distanceTo(bitten, [(p[0] + q[0]) / 2, (p[1] + q[1]) / 2])).toBeLessThanOrEqual(
+        deviation + 1e-9,
+      );
     });
   }
 });
@@ -78,10 +80,24 @@ test('an arc is cut into no more chords than its sagitta asks for: s = r(1 − c
 });
 
 test('inside and outside, exact on curves, at corners’ heights and in the bite', () => {
-  for (const p of [[0, 0], [19.9, 0], [18.2, 8.2], [-14, 9.9], [0, -9.99]] as const) {
+  for (const p of [
+    [0, 0],
+    [19.9, 0],
+    [18.2, 8.2],
+    [-14, 9.9],
+    [0, -9.99],
+  ] as const) {
     expect(isInside(rounded, p), `${p}`).toBe(true);
   }
-  for (const p of [[20.1, 0], [18.4, 8.4], [-14, 10.1], [25, 4], [-25, -4], [0, -10.01], [-25, 10]] as const) {
+  for (const p of [
+    [20.1, 0],
+    [18.4, 8.4],
+    [-14, 10.1],
+    [25, 4],
+    [-25, -4],
+    [0, -10.01],
+    [-25, 10],
+  ] as const) {
     expect(isInside(rounded, p), `${p}`).toBe(false);
   }
   expect(isInside(bitten, [5, 7.1])).toBe(false);
@@ -93,7 +109,9 @@ test('inside and outside, exact on curves, at corners’ heights and in the bite
 test('a level crosses each rising or falling piece once, and joints count once', () => {
   const hill = arc([3, 0], [-3, 0], [0, 0], 1);
   expect(crossings(hill, 0).length % 2).toBe(0);
-  expect([...crossings(hill, Math.sqrt(5))].sort((a, b) => a - b).map((x) => Math.round(x * 1e9) / 1e9)).toEqual([-2, 2]);
+  expect(
+    [...crossings(hill, Math.sqrt(5))].sort((a, b) => a - b).map((x) => Math.round(x * 1e9) / 1e9),
+  ).toEqual([-2, 2]);
   expect(crossings(hill, 3.1)).toEqual([]);
   expect(crossings(line([0, 0], [10, 5]), 2)).toEqual([4]);
 });

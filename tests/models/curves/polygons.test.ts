@@ -43,8 +43,23 @@ test('the gap is the least distance, between sides or corners', () => {
 
 test('there is no gap where they overlap, lie in each other, or cross with no corner inside', () => {
   expect(gapBetween(square, moved(5, 5))).toBe(0);
-  expect(gapBetween(square, [[4, 4], [6, 4], [5, 6]])).toBe(0);
-  expect(gapBetween([[4, 4], [6, 4], [5, 6]], square)).toBe(0);
+  expect(
+    gapBetween(square, [
+      [4, 4],
+      [6, 4],
+      [5, 6],
+    ]),
+  ).toBe(0);
+  expect(
+    gapBetween(
+      [
+        [4, 4],
+        [6, 4],
+        [5, 6],
+      ],
+      square,
+    ),
+  ).toBe(0);
   expect(gapBetween(square, bar)).toBe(0);
 });
 

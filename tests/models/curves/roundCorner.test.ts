@@ -31,9 +31,9 @@ describe('a corner between two pieces', () => {
     ['line to line', alongX, upFrom20, 3],
     ['line to swelling arc', alongX, arc([20, 0], [20, 16], [14, 8], 1), 3],
     ['line to hollow arc', alongX, arc([20, 0], [20, 16], [26, 8], -1), 3],
-    ['swelling arc to line', arc([0, 4], [20, 0], [10, 30], 1), upFrom20, 3],
+    ['swelling arc to line', arc([0, 0], [20, 0], [10, 30], 1), upFrom20, 3],
     ['hollow arc to line', arc([0, 0], [20, 0], [10, -30], -1), upFrom20, 3],
-    ['arc to arc', arc([0, 4], [20, 0], [10, 30], 1), arc([20, 0], [20, 16], [14, 8], 1), 2],
+    ['arc to arc', arc([0, 0], [20, 0], [10, 30], 1), arc([20, 0], [20, 16], [14, 8], 1), 2],
   ])('%s runs on without a corner, on the left of both', (_name, before, after, radius) => {
     const made = roundCorner(before, after, radius);
     expect(made).toBeDefined();

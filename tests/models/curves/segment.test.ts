@@ -42,7 +42,9 @@ describe.each<[string, Segment]>([
   test('begins and ends at its ends, and runs evenly between', () => {
     near(pointAt(s, 0), s.from);
     near(pointAt(s, 1), s.to);
-    const steps = Array.from({ length: 100 }, (_, i) => distance(pointAt(s, i / 100), pointAt(s, (i + 1) / 100)));
+    const steps = Array.from({ length: 100 }, (_, i) =>
+      distance(pointAt(s, i / 100), pointAt(s, (i + 1) / 100)),
+    );
     expect(Math.max(...steps) - Math.min(...steps)).toBeLessThan(1e-9);
   });
 
@@ -51,7 +53,12 @@ describe.each<[string, Segment]>([
       const [a, b] = [pointAt(s, t), pointAt(s, t + 1e-6)];
       const l = distance(a, b);
       const d = directionAt(s, t);
-      near([(b[0] - a[0]) / l - d[0], (b[1] - a[1]) / l - d[1]].map((v) => Math.round(v * 1e5)) as unknown as Point, [0, 0]);
+      near(
+        [(b[0] - a[0]) / l - d[0], (b[1] - a[1]) / l - d[1]].map((v) =>
+          Math.round(v * 1e5),
+        ) as unknown as Point,
+        [0, 0],
+      );
     }
   });
 
@@ -68,7 +75,14 @@ describe.each<[string, Segment]>([
   });
 
   test('the nearest point is no farther than any of a thousand others', () => {
-    for (const p of [[0, 0], [10, 3], [1, 1.5], [-4, 9], [3, -7], [8, 8]] as const) {
+    for (const p of [
+      [0, 0],
+      [10, 3],
+      [1, 1.5],
+      [-4, 9],
+      [3, -7],
+      [8, 8],
+    ] as const) {
       const found = nearestOn(s, p);
       near(pointAt(s, found.t), found.point);
       const least = Math.min(...Array.from({ length: 1001 }, (_, i) => distance(p, pointAt(s, i / 1000))));
