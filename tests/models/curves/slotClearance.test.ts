@@ -18,7 +18,8 @@ describe('the slot in plan', () => {
     const tilted = { 'saddle.tilt': 10, 'saddle.angle': 0, 'saddle.depth': 5 };
     const [top, floor] = slotPlans(curves(tilted));
     const lean = 5 * Math.sin((10 * Math.PI) / 180);
-    floor?.forEach(([, y], i) => expect(y - (top?.[i]?.[1] ?? 0)).toBeCloseTo(lean, 9));
+    for (const [i, [, y]] of (floor ?? []).entries()) expect(y - (top?.[i]?.[1] ?? 0)).toBeCloseTo(lean, 9);
+    expect(floor).toHaveLength(top?.length ?? 0);
   });
 });
 
