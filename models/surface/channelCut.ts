@@ -32,18 +32,19 @@ export function channelCut(channel: Channel, radii: readonly number[]): Cut {
 
   return {
     box: { x0: Math.min(...xs), y0: Math.min(...ys), x1: Math.max(...xs), y1: Math.max(...ys) },
+    landmarks: () => [...corners, toPart((from + to) / 2, 0)],
     removed: (x, y) => {
       const s = (x - cx) * dx + (y - cy) * dy;
       const t = (y - cy) * dx - (x - cx) * dy;
       return Math.abs(t) <= half && s >= from && s <= to ? heights(s) : undefined;
     },
-    places: (topHeight, visit) => {
+    places: ({ top }, visit) => {
       between(-half, half, gauss(8), (t, dt) => {
         // the ramp runs out of the wood where it meets the crown
         let [a, b] = [from, to];
         for (let i = 0; i < 40; i++) {
           const middle = (a + b) / 2;
-          if (heights(middle)[0] < topHeight(toPart(middle, t)[0])) a = middle;
+          if (heights(middle)[0] < top(toPart(middle, t)[0])) a = middle;
           else b = middle;
         }
         const rims = radii.filter((r) => r > Math.abs(t)).map((r) => Math.sqrt(r * r - t * t));

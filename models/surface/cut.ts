@@ -1,5 +1,14 @@
+import type { Point } from '../curves/segment.ts';
 import type { Interval } from './interval.ts';
 import type { PlanBox } from './plan.ts';
+
+/** The body that cuts go into: heights of its faces, mm. */
+export interface Body {
+  /** z of the uncut top over x. */
+  top(x: number): number;
+  /** z of the underside. */
+  under(x: number, y: number): number;
+}
 
 /** A cut into the body: slot, pin hole or string channel. */
 export interface Cut {
@@ -7,11 +16,11 @@ export interface Cut {
   readonly box: PlanBox;
   /** Between which heights it takes whatever stands at (x, y); nothing outside the cut. */
   removed(x: number, y: number): Interval | undefined;
+  /** Places in plan where the cut begins, ends or turns: at a height, or at any from its floor to the top. */
+  landmarks(z?: number): readonly Point[];
   /**
    * Visits places that together stand for all of the cut in plan, each with the area it stands for, mm²: a quadrature
-   * in the cut's own coordinates, in which what it takes is smooth.
-   *
-   * @param topHeight z of the uncut top over x
+   * in the cut's own coordinates, in which what it takes of the body is smooth.
    */
-  places(topHeight: (x: number) => number, visit: (x: number, y: number, area: number) => void): void;
+  places(body: Body, visit: (x: number, y: number, area: number) => void): void;
 }

@@ -1,5 +1,6 @@
 import { lengthOf, type Segment, sweepOf } from '../curves/segment.ts';
 import { undersideHeight } from '../curves/underside.ts';
+import type { Body } from './cut.ts';
 import type { EdgeCut } from './edgeCut.ts';
 import { between, gauss, panels } from './gauss.ts';
 import { type Intervals, within } from './interval.ts';
@@ -41,16 +42,17 @@ export function integrate(parts: Parts): Moments {
   const sum = new Sum();
   addBody(sum, parts);
   if (parts.edge) takeEdge(sum, parts.edge, parts);
+  const body: Body = {
+    top: (x) => parts.top.height(x, 0),
+    under: (x, y) => undersideHeight(parts.underside, x, y),
+  };
   parts.cuts.forEach((cut, made) => {
-    cut.places(
-      (x) => parts.top.height(x, 0),
-      (x, y, area) => {
-        const removed = cut.removed(x, y);
-        if (!removed) return;
-        const wood: Intervals = within(columns(parts, made, x, y), removed[0], removed[1]);
-        for (const [from, to] of wood) sum.add(x, y, from, to, -area);
-      },
-    );
+    cut.places(body, (x, y, area) => {
+      const removed = cut.removed(x, y);
+      if (!removed) return;
+      const wood: Intervals = within(columns(parts, made, x, y), removed[0], removed[1]);
+      for (const [from, to] of wood) sum.add(x, y, from, to, -area);
+    });
   });
   return sum;
 }
@@ -111,7 +113,7 @@ function alongTop(top: Top, end: number, visit: (x: number, z: number, dx: numbe
     const from = stops[i] as number;
     const piece = top.pieces.find((s) => s.from[0] <= from + 1e-9 && s.to[0] >= to - 1e-9);
     if (piece?.kind !== 'arc') {
-      between(from, to, gauss(4), (x, dx) => visit(x, top.height(x, 0), sign * dx));
+      between(from, to, gauss(6), (x, dx) => visit(x, top.height(x, 0), sign * dx));
       return;
     }
     // by the angle from the arc's vertical: steep ends stay smooth

@@ -26,29 +26,39 @@ export function pinCut(pin: Pin, holes: Holes): Cut {
 
   return {
     box: { x0: cx - widest, y0: cy - widest, x1: cx + widest, y1: cy + widest },
+    landmarks: () => [pin.at, [cx - widest, cy], [cx + widest, cy], [cx, cy - widest], [cx, cy + widest]],
     removed: (x, y) => {
       const radius = Math.hypot(x - cx, y - cy);
       return radius <= widest ? [bottom(radius), highest[1]] : undefined;
     },
-    places: (topHeight, visit) => {
+    places: (body, visit) => {
       const radii = wall.map((p) => p[0]);
+      const first = (holds: (radius: number) => boolean) => firstOf(holds, widest);
       for (let i = 0; i < ROUND; i++) {
         const angle = (2 * Math.PI * (i + 0.5)) / ROUND;
         const [ux, uy] = [Math.cos(angle), Math.sin(angle)];
-        // the countersink runs out where its flare meets the crown, higher on one side than on the other
-        let [a, b] = [0, widest];
-        for (let k = 0; k < 40; k++) {
-          const middle = (a + b) / 2;
-          if (bottom(middle) < topHeight(cx + middle * ux)) a = middle;
-          else b = middle;
-        }
-        const stops = panels(0, widest, [...radii, a]);
+        const x = (radius: number) => cx + radius * ux;
+        // the flare runs out where it meets the crown, higher on one side than on the other; a taper meets the underside
+        const rim = first((radius) => bottom(radius) >= body.top(x(radius)));
+        const foot = first((radius) => bottom(radius) >= body.under(x(radius), cy + radius * uy));
+        const stops = panels(0, widest, [...radii, rim, foot]);
         stops.slice(1).forEach((to, k) => {
           between(stops[k] as number, to, gauss(5), (radius, dr) => {
-            visit(cx + radius * ux, cy + radius * uy, (radius * dr * 2 * Math.PI) / ROUND);
+            visit(x(radius), cy + radius * uy, (radius * dr * 2 * Math.PI) / ROUND);
           });
         });
       }
     },
   };
+}
+
+/** Smallest radius at which something holds that then holds on; the widest if it never does. */
+function firstOf(holds: (radius: number) => boolean, widest: number): number {
+  let [a, b] = [0, widest];
+  for (let k = 0; k < 40; k++) {
+    const middle = (a + b) / 2;
+    if (holds(middle)) b = middle;
+    else a = middle;
+  }
+  return b;
 }

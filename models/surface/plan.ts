@@ -1,4 +1,12 @@
-import { type Arc, type Chain, lengthOf, pointAt, type Segment, sweepOf } from '../curves/segment.ts';
+import {
+  type Arc,
+  type Chain,
+  lengthOf,
+  type Point,
+  pointAt,
+  type Segment,
+  sweepOf,
+} from '../curves/segment.ts';
 
 /** A box in plan, mm. */
 export interface PlanBox {
@@ -156,9 +164,10 @@ function fence(s: Segment): readonly Fence[] {
     const slope = (s.to[0] - s.from[0]) / (s.to[1] - s.from[1]);
     return [{ from: s.from[1], to: s.to[1], x: (y) => s.from[0] + (y - s.from[1]) * slope }];
   }
-  const shares = quarterTurns(s, [Math.PI / 2, -Math.PI / 2]);
-  return [...shares, 1].map((t, i) => {
-    const [a, b] = [pointAt(s, shares[i - 1] ?? 0), pointAt(s, t)];
+  // the ends as drawn, not as computed: a level that one piece ends at is the level the next begins at
+  const turns = quarterTurns(s, [Math.PI / 2, -Math.PI / 2]).map((t) => pointAt(s, t));
+  return [...turns, s.to].map((b, i) => {
+    const a = i === 0 ? s.from : (turns[i - 1] as Point);
     const side = a[0] + b[0] >= 2 * s.centre[0] ? 1 : -1;
     return {
       from: a[1],

@@ -54,7 +54,7 @@ type Upright = Exclude<SectionPlane, { readonly across: 'z' }>;
 function upright(surface: Surface, plane: Upright, deviation: number): readonly (readonly Point[])[] {
   const { origin, along } = lineOf(plane);
   const way = (p: Point) => (p[0] - origin[0]) * along[0] + (p[1] - origin[1]) * along[1];
-  const stops = stopsAt(surface.landmarks.map(way));
+  const stops = stopsAt(surface.landmarks().map(way));
   const row = (t: number) => surface.columns(origin[0] + t * along[0], origin[1] + t * along[1]);
   return sectionOutlines(row, stops, deviation);
 }
@@ -73,13 +73,14 @@ function lineOf(plane: Upright): { readonly origin: Point; readonly along: Point
 }
 
 function level(surface: Surface, z: number, deviation: number): readonly (readonly Point[])[] {
+  const landmarks = surface.landmarks(z);
   const ys = stopsAt(
-    surface.landmarks.map((p) => p[1]),
+    landmarks.map((p) => p[1]),
     FINE,
   );
   const wood = (x: number, y: number) => surface.columns(x, y).some(([low, high]) => z >= low && z <= high);
   const row = (x: number): Intervals => stretches((y) => wood(x, y), ys, deviation / 1000);
-  return sectionOutlines(row, stopsAt(surface.landmarks.map((p) => p[0])), deviation);
+  return sectionOutlines(row, stopsAt(landmarks.map((p) => p[0])), deviation);
 }
 
 /** Rising stops that take in all landmarks, no two farther apart than a stride, and one beyond either end. */

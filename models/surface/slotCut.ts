@@ -1,4 +1,5 @@
 import type { Profile, Slot } from '../curves/curves.ts';
+import type { Point } from '../curves/segment.ts';
 import { slotFloor } from '../curves/slot.ts';
 import type { Cut } from './cut.ts';
 import { between, betweenRounded, gauss, panels } from './gauss.ts';
@@ -31,52 +32,66 @@ export function slotCut(slot: Slot, profile: Profile): Cut {
     return front > floor ? [Math.max(floor, back), front] : undefined;
   };
 
+  const toPart = (u: number, a: number): Point => [u * cosAngle - a * sinAngle, u * sinAngle + a * cosAngle];
   const across = (v: number, w: number) => v * cosTilt - w * sinTilt;
   const box = (): Cut['box'] => {
     const [low, high] = [-r / cosTilt, Math.max(r / cosTilt, across(r, deepest))];
-    const corners = [-slot.halfLength, slot.halfLength].flatMap((u) =>
-      [low, high].map((a) => [u * cosAngle - a * sinAngle, u * sinAngle + a * cosAngle] as const),
-    );
+    const corners = [-slot.halfLength, slot.halfLength].flatMap((u) => [low, high].map((a) => toPart(u, a)));
     const [xs, ys] = [corners.map((c) => c[0]), corners.map((c) => c[1])];
     return { x0: Math.min(...xs), y0: Math.min(...ys), x1: Math.max(...xs), y1: Math.max(...ys) };
   };
 
   /** Where a wall v = ± half width comes out at the top, across in plan. */
-  const exit = (u: number, v: number, topHeight: (x: number) => number): number => {
+  const exit = (u: number, v: number, top: (x: number) => number): number => {
     let a = v / cosTilt;
     // the top hardly changes across the slot: each round brings it nearer by tan tilt · sin angle · the top's slope
     for (let i = 0; i < 4; i++) {
-      a = (v - (topHeight(u * cosAngle - a * sinAngle) - thickness) * sinTilt) / cosTilt;
+      a = (v - (top(u * cosAngle - a * sinAngle) - thickness) * sinTilt) / cosTilt;
     }
     return a;
   };
 
   return {
     box: box(),
+    landmarks: (z) => {
+      const heights = z === undefined ? [thickness, thickness + deepest] : [z];
+      const tips: readonly Point[] = [
+        [slot.halfLength, 0],
+        [straight, r],
+        [straight, -r],
+      ];
+      return heights.flatMap((height) =>
+        tips.flatMap(([u, v]) => {
+          const a = (v - (height - thickness) * sinTilt) / cosTilt;
+          return [toPart(u, a), toPart(-u, a)];
+        }),
+      );
+    },
     removed: (x, y) => removedAt(x * cosAngle + y * sinAngle, -x * sinAngle + y * cosAngle),
-    places: (topHeight, visit) => {
+    places: ({ top }, visit) => {
       const joints = profile.chain.map((s) => s.to[0] / cosAngle);
       const stops = panels(-slot.halfLength, slot.halfLength, [
         -straight,
         straight,
         ...joints,
-        ...runOuts(slot, straight, (u) => topHeight(u * cosAngle) - thickness),
+        ...runOuts(slot, straight, (u) => top(u * cosAngle) - thickness),
       ]);
       stops.slice(1).forEach((to, i) => {
         betweenRounded(stops[i] as number, to, gauss(10), (u, du) => {
           const half = halfWidth(u);
           const floor = slotFloor(slot, u);
-          const low = Math.min(across(-half, floor), exit(u, -half, topHeight));
-          const high = Math.max(across(half, floor), exit(u, half, topHeight));
+          const low = Math.min(across(-half, floor), exit(u, -half, top));
+          const high = Math.max(across(half, floor), exit(u, half, top));
           const walls = panels(low, high, [
             across(half, floor),
             across(-half, floor),
-            exit(u, half, topHeight),
-            exit(u, -half, topHeight),
+            exit(u, half, top),
+            exit(u, -half, top),
           ]);
           walls.slice(1).forEach((end, k) => {
             between(walls[k] as number, end, gauss(4), (a, da) => {
-              visit(u * cosAngle - a * sinAngle, u * sinAngle + a * cosAngle, du * da);
+              const [x, y] = toPart(u, a);
+              visit(x, y, du * da);
             });
           });
         });

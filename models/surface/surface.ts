@@ -12,8 +12,11 @@ export interface Surface {
   readonly box: readonly [number, number, number, number, number, number];
   /** The wood over (x, y) as stretches of z from below to above; empty where there is none. */
   columns(x: number, y: number): Intervals;
-  /** Places in plan where something begins, ends or turns: whoever walks over the wood should stop there. */
-  readonly landmarks: readonly Point[];
+  /**
+   * Places in plan where something begins, ends or turns, at a height or at any: whoever walks over the wood should
+   * stop there.
+   */
+  landmarks(z?: number): readonly Point[];
 }
 
 /**
@@ -27,7 +30,7 @@ export function surfaceOf(curves: Curves, holes: Holes): Surface {
   return {
     box: boxOf(parts),
     columns: (x, y) => columns(parts, parts.cuts.length, x, y),
-    landmarks: landmarks(parts),
+    landmarks: (z) => landmarks(parts, z),
   };
 }
 
@@ -67,23 +70,13 @@ export function boxOf({ plan, top, underside }: Parts): Surface['box'] {
   return [x0, y0, lowest, x1, y1, highest];
 }
 
-function landmarks({ plan, top, edge, cuts }: Parts): readonly Point[] {
-  const { y0, y1 } = plan.box;
+function landmarks({ plan, top, edge, cuts }: Parts, z: number | undefined): readonly Point[] {
   const inside = edge ? edge.breaks.map((s) => edge.across(s)(0)) : [];
   return [
     ...outermost(plan.pieces),
     ...inside.map(([x, y]): Point => [x, y]),
-    ...[0, ...top.joints(0)].map((x): Point => [x, (y0 + y1) / 2]),
-    ...cuts.flatMap(({ box }) => {
-      const [x, y] = [(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2];
-      const corners: readonly Point[] = [
-        [box.x0, box.y0],
-        [box.x1, box.y0],
-        [box.x1, box.y1],
-        [box.x0, box.y1],
-        [x, y],
-      ];
-      return corners;
-    }),
+    // a dome's middle, and where the top bends
+    ...[0, ...top.joints(0)].map((x): Point => [x, 0]),
+    ...cuts.flatMap((cut) => cut.landmarks(z)),
   ];
 }

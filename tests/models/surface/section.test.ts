@@ -108,7 +108,7 @@ describe('sections of random designs', () => {
         expect(sum).toBeCloseTo(areaMm2, 6);
       }
     }
-  });
+  }, 60_000);
 
   test('sides stray no farther than asked: wood on their left, air on their right', () => {
     const deviation = 0.02;
@@ -135,8 +135,8 @@ describe('sections of random designs', () => {
         }
       }
     }
-    expect(looked).toBeGreaterThan(500);
-  });
+    expect(looked, 'sides looked at').toBeGreaterThan(500);
+  }, 60_000);
 });
 
 type Columns = ReturnType<typeof surfaceOf>['columns'];
