@@ -45,7 +45,7 @@ describe('the main job, by the page', () => {
     // a plain bridge of this size in the middle of what is usual: 20–35 g at 849 kg/m³ (common practice)
     expect(volume * 849e-6).toBeGreaterThan(20);
     expect(volume * 849e-6).toBeLessThan(35);
-    await expect.poll(() => page.locator('body').innerText()).toContain('exact solid');
+    await expect.poll(() => page.locator('body').textContent()).toContain('exact solid');
     await page.screenshot({ path: picture('page') });
   });
 
@@ -78,7 +78,7 @@ describe('the main job, by the page', () => {
     await input.press('Enter');
     await page.waitForSelector('.viewport[data-stamp="stale"]', { timeout: 30_000 });
     expect((await shown(page)).volume).toBe(good);
-    const text = await page.locator('body').innerText();
+    const text = await page.locator('body').textContent();
     expect(text, 'what is allowed').toMatch(/at most [\d.]+ mm/);
     expect(await input.inputValue(), 'what was typed is kept').toBe('15');
     await page.getByRole('button', { name: 'Undo' }).click();

@@ -13,6 +13,10 @@ for (const [reason, n] of [...sample.refusals].sort((a, b) => b[1] - a[1])) say(
 const side = await roadside();
 const worst = { draft: 0, surface: 0, height: 0 };
 const failures: string[] = [];
+const fail = (text: string) => {
+  failures.push(text);
+  say(`  ${text}`);
+};
 for (const [i, accepted] of sample.accepted.entries()) {
   for (const holes of ['drilled', 'reamed'] as const) {
     try {
@@ -21,12 +25,12 @@ for (const [i, accepted] of sample.accepted.entries()) {
       worst.surface = Math.max(worst.surface, Math.abs(off.surfaceOff));
       worst.height = Math.max(worst.height, off.heightOff);
       if (Math.abs(off.draftOff) > 5e-4 || Math.abs(off.surfaceOff) > 5e-4 || off.heightOff > 0.01) {
-        failures.push(
+        fail(
           `${i} ${holes}: draft ${off.draftOff.toExponential(2)}, surface ${off.surfaceOff.toExponential(2)}, heights ${off.heightOff.toFixed(4)} mm`,
         );
       }
     } catch (error) {
-      failures.push(`${i} ${holes}: ${error instanceof Error ? error.message : error}`);
+      fail(`${i} ${holes}: ${error instanceof Error ? error.message : error}`);
     }
   }
 }
@@ -34,5 +38,4 @@ say(
   `largest differences: draft ${worst.draft.toExponential(2)}, surface ${worst.surface.toExponential(2)}, heights ${worst.height.toFixed(4)} mm`,
 );
 say(`${failures.length} of ${2 * count} builds failed or disagreed`);
-for (const failure of failures) say(`  ${failure}`);
 process.exit(failures.length > 0 ? 1 : 0);

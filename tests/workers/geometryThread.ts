@@ -7,10 +7,8 @@ import { createGeometry } from '../../workers/geometry.ts';
 import { geometryService } from '../../workers/geometryService.ts';
 import type { GeometryCall } from '../../workers/protocol.ts';
 import { serve } from '../../workers/serve.ts';
+import { IMPOSSIBLE, withImpossibleEdge } from './impossible.ts';
 import { nodePort } from './nodeWorker.ts';
-
-/** A design of this name gets an edge that validation would refuse: what then meets the kernel is impossible. */
-export const IMPOSSIBLE = 'edge larger than the wood';
 
 void serve<GeometryCall>(nodePort(parentPort), async () => {
   const kernel = await loadKernel({ threads: false });
@@ -23,8 +21,7 @@ void serve<GeometryCall>(nodePort(parentPort), async () => {
       ...service.answer,
       solid: async ({ design, holes }, signal) => {
         if (design.guitar.name === IMPOSSIBLE) {
-          const { curves } = acceptDesign(design);
-          await reckless.build({ ...curves, edge: { kind: 'round', size: 60 } }, holes);
+          await reckless.build(withImpossibleEdge(acceptDesign(design).curves), holes);
         }
         return service.answer.solid({ design, holes }, signal);
       },
