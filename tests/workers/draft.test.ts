@@ -28,7 +28,7 @@ test('a design that cannot be made is refused with its problems', () => {
   expect(() => draft(drafter, thick, 'drilled')).toThrow(DesignError);
 });
 
-test('100 drafts asked for at once: the first and the last are answered, each with its own mesh', async () => {
+test('100 drafts asked for at once: the last is answered, each answer with its own mesh, nobody left without a word', async () => {
   const replies: Reply<DraftCall>[] = [];
   let done = (): void => {};
   const last = new Promise<void>((resolve) => {
