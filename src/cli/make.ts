@@ -5,6 +5,7 @@ import { distinctName } from './distinctName.ts';
 import { eachDesign } from './eachDesign.ts';
 import { UseError } from './exit.ts';
 import { kernelSource } from './kernelSource.ts';
+import { makeFolder } from './makeFolder.ts';
 import { readDeviation } from './readDeviation.ts';
 import { writeWhole } from './writeWhole.ts';
 
@@ -48,6 +49,7 @@ that fails is told on stderr, and the others are still made.
     const kernel = kernelSource();
     const taken = new Set<string>();
     return eachDesign(positionals, io, async ({ text, design }) => {
+      await makeFolder(folder);
       const name = distinctName(design.guitar.name, taken);
       for (const options of wanted) {
         const file = await kernel.use((geometry) => geometry.file(text, { ...options, name }));

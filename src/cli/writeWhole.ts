@@ -1,15 +1,13 @@
-import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
-import path from 'node:path';
+import { rename, rm, writeFile } from 'node:fs/promises';
 import { FileError } from './exit.ts';
 
 /**
- * Writes a file wholly or not at all: beside its place first, so that nobody mills a part from half a file. Makes its
- * folder. Throws `FileError`.
+ * Writes a file wholly or not at all: beside its place first, so that nobody mills a part from half a file.
+ * Throws `FileError`.
  */
 export async function writeWhole(file: string, bytes: Uint8Array): Promise<void> {
   const unfinished = `${file}.${process.pid}.part`;
   try {
-    await mkdir(path.dirname(file), { recursive: true });
     await writeFile(unfinished, bytes);
     await rename(unfinished, file);
   } catch (error) {
