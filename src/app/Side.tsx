@@ -27,7 +27,7 @@ export function Side() {
     </button>
   );
   return (
-    <div className="side left">
+    <section className="side left" aria-label="Bench and figures">
       <div className="tabs" role="tablist" aria-label="Left column">
         {tab(false, 'Bench')}
         {tab(true, faults > 0 ? `Figures · ${faults} to mend` : 'Figures')}
@@ -35,6 +35,6 @@ export function Side() {
       <div id="side-panel" role="tabpanel" aria-labelledby={figures ? 'tab-figures' : 'tab-bench'}>
         {figures ? <RightColumn /> : <Form />}
       </div>
-    </div>
+    </section>
   );
 }

@@ -10,14 +10,16 @@ const ENDING = '.pinbridge.json';
 export async function saveDesign(store: AppStore): Promise<void> {
   const { history, session } = store.getState();
   const text = history.present;
-  const name = session.file?.name ?? `${safeName(String(text.guitar.name))}${ENDING}`;
+  // a design of another name, say one that undo brought back, must not go over the file of this one
+  const file = session.file?.text.guitar.name === text.guitar.name ? session.file : undefined;
+  const name = file?.name ?? `${safeName(String(text.guitar.name))}${ENDING}`;
   try {
     const { fileSave } = await import('browser-fs-access');
     const blob = new Blob([writeDesign(text)], { type: 'application/json' });
     const handle = await fileSave(
       blob,
       { fileName: name, extensions: ['.json'], description: 'Bridge design', id: 'pinbridge-designs' },
-      session.file?.handle ?? null,
+      file?.handle ?? null,
     );
     store.closeStep();
     store.setSession({ file: { name: handle?.name ?? name, handle: handle ?? undefined, text } });

@@ -3,12 +3,13 @@ import './dialog.css';
 
 interface Props {
   readonly title: string;
+  readonly wide?: boolean;
   readonly onClose: () => void;
   readonly children: ReactNode;
 }
 
 /** A dialog over the page; the Escape key, its own button and a press beside it close it. */
-export function Dialog({ title, onClose, children }: Props) {
+export function Dialog({ title, wide = false, onClose, children }: Props) {
   const dialog = useRef<HTMLDialogElement>(null);
   const id = useId();
   useEffect(() => {
@@ -17,14 +18,20 @@ export function Dialog({ title, onClose, children }: Props) {
     return () => current?.close();
   }, []);
   return (
-    <dialog ref={dialog} aria-labelledby={id} onClose={onClose} {...{ closedby: 'any' }}>
+    <dialog
+      ref={dialog}
+      className={wide ? 'wide' : undefined}
+      aria-labelledby={id}
+      onClose={onClose}
+      {...{ closedby: 'any' }}
+    >
       <div className="dialog-sheet">
-        <header>
+        <div className="dialog-head">
           <h2 id={id}>{title}</h2>
           <button type="button" onClick={() => dialog.current?.close()}>
             Close
           </button>
-        </header>
+        </div>
         {children}
       </div>
     </dialog>

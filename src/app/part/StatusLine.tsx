@@ -44,7 +44,8 @@ export function StatusLine() {
   );
 }
 
-function kernelWords({ kernel: { kernel, threads } }: AppState): string {
+function kernelWords({ kernel: { kernel, threads, trouble } }: AppState): string {
+  if (trouble !== undefined) return trouble;
   const state = {
     starting: 'the exact kernel is getting ready',
     ready: 'ready',

@@ -1,12 +1,12 @@
 import type { ShownPart } from '../store/shownPart.ts';
 
 /** Which part is on the screen, and how long it took: `exact solid, 0.31 s`. */
-export function stampWords({ stamp, ms }: Pick<ShownPart, 'stamp' | 'ms'>): string {
+export function stampWords({ stamp, ms, trouble }: Pick<ShownPart, 'stamp' | 'ms' | 'trouble'>): string {
   switch (stamp) {
     case 'solid':
       return `exact solid${took(ms)}`;
     case 'draft':
-      return `draft${took(ms)}; the exact solid follows`;
+      return trouble ? `draft${took(ms)}; no exact solid` : `draft${took(ms)}; the exact solid follows`;
     case 'stale':
       return 'the part shown is the last good design, not current';
     case 'none':

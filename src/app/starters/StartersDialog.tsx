@@ -19,7 +19,7 @@ export function StartersDialog({ onClose }: { onClose: () => void }) {
     onClose();
   };
   return (
-    <Dialog title="Starters" onClose={onClose}>
+    <Dialog title="Starters" wide onClose={onClose}>
       <p>Designs to begin from. Taking one replaces the design on the bench; Undo brings that back.</p>
       {trouble !== undefined && <p className="amiss">The starters can’t be read: {trouble}</p>}
       {!starters && trouble === undefined && <p>Reading …</p>}
