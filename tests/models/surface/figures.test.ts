@@ -151,6 +151,7 @@ describe('holes', () => {
           [1.25 * long, 16],
           [0, 16],
         ],
+        ends: long,
         reach: 1.25 * long,
       },
     ];
