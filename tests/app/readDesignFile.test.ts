@@ -23,7 +23,7 @@ test('what the form could not show is refused, and named', () => {
     const opened = readDesignFile(characters);
     return opened.ok ? 'opened' : opened.lines.join('\n');
   };
-  expect(refused('{')).toMatch(/not JSON/);
+  expect(refused('{')).toMatch(/JSON at line 1/);
   expect(refused('{}')).toMatch(/format/);
   expect(refused('[]')).toMatch(/format/);
   expect(refused(JSON.stringify({ ...design, version: 99 }))).toMatch(/version: 99/);

@@ -4,6 +4,7 @@ import { roundForReading } from '../../design/problem.ts';
 import { readQuantity } from '../../design/quantity.ts';
 import { type Place, placeOf, typedAt } from '../store/fieldAt.ts';
 import { useApp } from '../store/useApp.ts';
+import './bench-note.css';
 import { ValueSlide } from './ValueSlide.tsx';
 
 /** A note at the foot of the form on the selected field: what it is, what it may be, and a slide to move it. */
