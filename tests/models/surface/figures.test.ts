@@ -153,6 +153,7 @@ describe('holes', () => {
         ],
         ends: long,
         reach: 1.25 * long,
+        ends: long,
       },
     ];
     // ∫ from √(r² − t²) to the length of deep·(1 − s/long) ds, over t across: by ∫√(r² − t²) dt

@@ -110,6 +110,7 @@ describe('columns', () => {
           [0, 11],
         ],
         reach: 10,
+        ends: 8,
       },
     ];
     const block = slab(100, 30, 9, { channels });
