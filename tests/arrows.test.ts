@@ -121,7 +121,7 @@ describe('the checker finds', () => {
       'a draft that leans on the surface',
       'models/draft/a.ts',
       "import '../surface/heights.ts';",
-      'models/draft may read models/curves, src/design',
+      'models/draft may read models/curves, models/mesh, src/design',
     ],
     [
       'the solid in the app, asked for late',
