@@ -5,7 +5,8 @@ import type { Surface } from './surface.ts';
 
 /** Where to cut: square to an axis, or upright through two points of the plan. mm */
 export type SectionPlane =
-  | { readonly across: 'x' | 'y'; readonly at: number }
+  | { readonly across: 'x'; readonly at: number }
+  | { readonly across: 'y'; readonly at: number }
   | { readonly across: 'z'; readonly at: number }
   | { readonly across: 'plan'; readonly from: Point; readonly to: Point };
 
@@ -61,11 +62,8 @@ function upright(surface: Surface, plane: Upright, deviation: number): readonly 
 
 /** A plane's trace in plan: where its first coordinate is zero, and its direction. */
 function lineOf(plane: Upright): { readonly origin: Point; readonly along: Point } {
-  if (plane.across !== 'plan') {
-    return plane.across === 'x'
-      ? { origin: [plane.at, 0], along: [0, 1] }
-      : { origin: [0, plane.at], along: [1, 0] };
-  }
+  if (plane.across === 'x') return { origin: [plane.at, 0], along: [0, 1] };
+  if (plane.across === 'y') return { origin: [0, plane.at], along: [1, 0] };
   const [dx, dy] = [plane.to[0] - plane.from[0], plane.to[1] - plane.from[1]];
   const length = Math.hypot(dx, dy);
   if (!(length > 0)) throw new RangeError('a section needs two different points');

@@ -151,7 +151,6 @@ describe('holes', () => {
           [1.25 * long, 16],
           [0, 16],
         ],
-        ends: long,
         reach: 1.25 * long,
         ends: long,
       },

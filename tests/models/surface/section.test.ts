@@ -149,11 +149,10 @@ function woodIn(columns: Columns, plane: SectionPlane): (a: number, b: number) =
     const long = Math.hypot(dx, dy);
     return (t, z) => at(plane.from[0] + (t * dx) / long, plane.from[1] + (t * dy) / long, z);
   }
+  if (plane.across === 'x') return (y, z) => at(plane.at, y, z);
+  if (plane.across === 'y') return (x, z) => at(x, plane.at, z);
   if (plane.across === 'z') return (x, y) => at(x, y, plane.at);
-  if (plane.across === 'plan') {
-    const [dx, dy] = [plane.to[0] - plane.from[0], plane.to[1] - plane.from[1]];
-    const long = Math.hypot(dx, dy);
-    return (t, z) => at(plane.from[0] + (t * dx) / long, plane.from[1] + (t * dy) / long, z);
-  }
-  return (t, z) => (plane.across === 'x' ? at(plane.at, t, z) : at(t, plane.at, z));
+  const [dx, dy] = [plane.to[0] - plane.from[0], plane.to[1] - plane.from[1]];
+  const long = Math.hypot(dx, dy);
+  return (t, z) => at(plane.from[0] + (t * dx) / long, plane.from[1] + (t * dy) / long, z);
 }
