@@ -144,11 +144,6 @@ type Columns = ReturnType<typeof surfaceOf>['columns'];
 /** Whether a place of the section, in its own coordinates, is in the wood. */
 function woodIn(columns: Columns, plane: SectionPlane): (a: number, b: number) => boolean {
   const at = (x: number, y: number, z: number) => columns(x, y).some(([low, high]) => z >= low && z <= high);
-  if (plane.across === 'plan') {
-    const [dx, dy] = [plane.to[0] - plane.from[0], plane.to[1] - plane.from[1]];
-    const long = Math.hypot(dx, dy);
-    return (t, z) => at(plane.from[0] + (t * dx) / long, plane.from[1] + (t * dy) / long, z);
-  }
   if (plane.across === 'x') return (y, z) => at(plane.at, y, z);
   if (plane.across === 'y') return (x, z) => at(x, plane.at, z);
   if (plane.across === 'z') return (x, y) => at(x, y, plane.at);
