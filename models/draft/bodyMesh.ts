@@ -1,4 +1,4 @@
-import { arcPieces } from '../curves/chain.ts';
+import { arcPieces, polygon } from '../curves/chain.ts';
 import type { Curves, Profile, Underside } from '../curves/curves.ts';
 import type { Chain } from '../curves/segment.ts';
 import { undersideHeight } from '../curves/underside.ts';
@@ -62,7 +62,7 @@ function undersideWishes(face: Underside, outline: Chain, deviation: number): re
   if (face.shape === 'flat') return [];
   // half: on a sphere the wood added along and across adds up
   const step = chord(face.radius, chordDeviation(face.radius, deviation) / 2);
-  const half = Math.max(...outline.map((s) => s.from[0]));
+  const half = Math.max(...polygon(outline, 0.1).map((p) => p[0]));
   const n = Math.ceil((2 * half) / step);
   return wishesAt(Array.from({ length: n + 1 }, (_, i) => -half + (2 * half * i) / n));
 }
@@ -70,7 +70,7 @@ function undersideWishes(face: Underside, outline: Chain, deviation: number): re
 /** Into how many rows the underside is divided from back to front. */
 function rowsOf(face: Underside, outline: Chain, deviation: number): number {
   if (face.shape !== 'sphere') return 1;
-  const ys = outline.map((s) => s.from[1]);
+  const ys = polygon(outline, 0.1).map((p) => p[1]);
   // half: the points between are raised by up to 4/3 of the sagitta
   return Math.max(2, Math.ceil((Math.max(...ys) - Math.min(...ys)) / chord(face.radius, deviation / 2)));
 }

@@ -6,8 +6,10 @@ import { stations, type Wish, wishesAt } from './stations.ts';
 export interface Wall {
   /** x at which the wall that stands on a place of the outline meets the lid, mm. */
   readonly lidX: (place: Place, inside: 1 | -1) => number;
-  /** The upright at a place. `ahead` gives the place that lies so many mm further along the outline. */
-  readonly stake: (place: Place, inside: 1 | -1, ahead: (mm: number) => Place) => Stake;
+  /** How far along the outline the foot of a place's upright stands ahead of it, mm; none: straight below. */
+  readonly lead?: (place: Place) => number;
+  /** The upright at a place, and the place of its foot. */
+  readonly stake: (place: Place, inside: 1 | -1, foot: Place) => Stake;
 }
 
 /**
@@ -32,8 +34,10 @@ export function columns(
     behind.xs[0] as number,
     behind.xs[behind.xs.length - 1] as number,
   );
-  const at = (half: Half, s: number) =>
-    wall.stake(placeOn(half, s), half.inside, (mm) => placeOn(half, s + mm));
+  const at = (half: Half, s: number) => {
+    const place = placeOn(half, s);
+    return wall.stake(place, half.inside, wall.lead ? placeOn(half, s + wall.lead(place)) : place);
+  };
   return [
     end(wall, placeOn(back, 0), placeOn(front, 0), rows),
     ...xs.map((x) => [at(back, behind.find(x)), at(front, ahead.find(x))]),
@@ -43,7 +47,7 @@ export function columns(
 
 /** The stakes of an end: along a straight end wall, or the one that back and front share. */
 function end(wall: Wall, back: Place, front: Place, rows: number): Column {
-  const stake = (p: Place) => wall.stake(p, 1, () => p);
+  const stake = (p: Place) => wall.stake(p, 1, p);
   const width = front.y - back.y;
   if (width < 1e-6) return [stake(back)];
   return Array.from({ length: rows + 1 }, (_, k) => stake({ ...back, y: back.y + (k * width) / rows }));
@@ -61,7 +65,8 @@ interface Sampled {
 
 function sampled(half: Half, wall: Wall, deviation: number): Sampled {
   const lidX = (s: number) => wall.lidX(placeOn(half, s), half.inside);
-  const chords = chordsOf(half, deviation);
+  const { lead } = wall;
+  const chords = [...chordsOf(half, deviation), ...(lead ? leads(half, lead) : [])].sort((a, b) => a - b);
   const xs = chords.map(lidX);
   return {
     xs,
@@ -81,6 +86,13 @@ function sampled(half: Half, wall: Wall, deviation: number): Sampled {
       );
     },
   };
+}
+
+/** Places whose feet stand about where a half's pieces join: a wall's lower points need a corner there too. */
+function leads(half: Half, lead: (place: Place) => number): readonly number[] {
+  return half.pieces
+    .map(({ start }) => start - lead(placeOn(half, start)))
+    .filter((s) => s > 0 && s < half.length);
 }
 
 /** Where a rising function is 0, between `a` and `b`: false position, halving the value of an end that stays (Illinois). */

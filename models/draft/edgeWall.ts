@@ -117,15 +117,17 @@ function chamfer(profile: Chain, e: number, foot: Foot): Wall {
   };
   return {
     lidX: (p, inside) => onTop(p, inside)[0],
-    stake: (p, inside, ahead) => {
+    lead: (p) => {
+      const climb = edgeAt(p).slope * p.dx;
+      return (e * climb) / Math.hypot(1, climb);
+    },
+    stake: (p, inside, on) => {
       const { top, slope } = edgeAt(p);
-      const climb = slope * p.dx;
-      const on = ahead((e * climb) / Math.hypot(1, climb));
       const [dx, dy] = [on.x - p.x, on.y - p.y];
       const low: Vec3 = [on.x, on.y, top.z - Math.sqrt(Math.max(0, e * e - dx * dx - dy * dy))];
       const high = onTop(p, inside);
       const m = outward(on, inside);
-      const n = flatNormal([p.dx, p.dy, climb], low, high, inside);
+      const n = flatNormal([p.dx, p.dy, slope * p.dx], low, high, inside);
       return {
         points: [foot(on), low, high],
         bands: [

@@ -20,22 +20,28 @@ export function wishesAt(places: readonly number[]): readonly Wish[] {
 }
 
 /**
- * Places strictly between `from` and `to` that satisfy all wishes, ascending. A wish is dropped when another's column
- * stands so near that its own spacing hardly grows.
+ * Places strictly between `from` and `to`, ascending, that satisfy all wishes: each has a column within a third of its
+ * room, so that its own spacing hardly grows. Of two wishes that near to one another the finer one is kept.
  */
 export function stations(wishes: readonly Wish[], from: number, to: number): readonly number[] {
-  const kept: Wish[] = [{ x: from, room: 0 }];
+  const kept: Kept[] = [{ x: from, room: 0, until: from }];
   const inside = wishes
     .filter((w) => w.x > from + LEAST_GAP && w.x < to - LEAST_GAP)
     .sort((a, b) => a.x - b.x);
-  for (const wish of [...inside, { x: to, room: 0 }]) {
-    let last = kept[kept.length - 1] as Wish;
-    while (last.room >= wish.room && wish.x - last.x < Math.max(LEAST_GAP, last.room / 3)) {
-      if (kept.length === 1) break;
+  for (const { x, room } of [...inside, { x: to, room: 0 }]) {
+    let until = x + room / 3;
+    let last = kept[kept.length - 1] as Kept;
+    while (kept.length > 1 && last.room >= room && x <= Math.max(last.until, last.x + LEAST_GAP)) {
+      until = Math.min(until, last.until);
       kept.pop();
-      last = kept[kept.length - 1] as Wish;
+      last = kept[kept.length - 1] as Kept;
     }
-    if (wish.x - last.x >= Math.max(LEAST_GAP, wish.room / 3)) kept.push(wish);
+    if (x - last.x >= Math.max(LEAST_GAP, room / 3)) kept.push({ x, room, until });
   }
   return kept.slice(1, -1).map((w) => w.x);
+}
+
+interface Kept extends Wish {
+  /** Up to where a finer wish may take its place, for its own sake and that of those whose place it took. */
+  readonly until: number;
 }

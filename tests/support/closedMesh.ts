@@ -14,7 +14,7 @@ export interface MeshFigures {
 export function closedMesh({ positions, triangles }: Pick<PartMesh, 'positions' | 'triangles'>): MeshFigures {
   const points = new Map<string, number>();
   const at = Array.from({ length: positions.length / 3 }, (_, v) => {
-    const place = positions.subarray(3 * v, 3 * v + 3).join();
+    const place = `${positions[3 * v]} ${positions[3 * v + 1]} ${positions[3 * v + 2]}`;
     const known = points.get(place) ?? points.size;
     points.set(place, known);
     return known;

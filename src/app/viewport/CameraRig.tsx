@@ -17,7 +17,7 @@ interface Props {
 /** Puts the rig's camera to work in the canvas. */
 export function CameraRig({ rig, parallel, points, onMove }: Props) {
   const { gl, size, set, invalidate } = useThree();
-  const framed = useRef(false);
+  const first = useRef<Float32Array>(undefined);
 
   useLayoutEffect(() => rig.connect(gl.domElement), [rig, gl]);
 
@@ -39,11 +39,19 @@ export function CameraRig({ rig, parallel, points, onMove }: Props) {
     invalidate();
   }, [rig, size, parallel, set, invalidate]);
 
+  // Until the view is first moved, it follows the size of the window as well.
   useEffect(() => {
-    if (framed.current || !points || size.width < 1) return;
-    framed.current = true;
-    rig.pose = rig.framing(points, FIRST_VIEW, FILL);
+    first.current ??= points;
+    if (!first.current || rig.moved || size.width < 1) return;
+    rig.pose = rig.framing(first.current, FIRST_VIEW, FILL);
   }, [rig, points, size]);
+
+  useEffect(() => {
+    const canvas = gl.domElement;
+    const restored = () => invalidate();
+    canvas.addEventListener('webglcontextrestored', restored);
+    return () => canvas.removeEventListener('webglcontextrestored', restored);
+  }, [gl, invalidate]);
 
   useFrame(() => rig.step());
   return null;

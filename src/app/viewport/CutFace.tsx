@@ -2,12 +2,12 @@ import { useFrame } from '@react-three/fiber';
 import { useEffect, useMemo } from 'react';
 import { BufferGeometry, Float32BufferAttribute } from 'three';
 import { colourCut, cutMaterial, hatchSpacing } from './cutMaterial.ts';
-import { Lines } from './Lines.tsx';
 import type { Palette } from './palette.ts';
 import { cutToSpace } from './sliceMesh.ts';
 import type { Cut } from './useCut.ts';
 import { useDispose } from './useDispose.ts';
 import type { ViewRig } from './viewRig.ts';
+import { WideLines } from './WideLines.tsx';
 
 interface Props {
   readonly cut: Cut;
@@ -29,7 +29,7 @@ export function CutFace({ cut, rig, palette, fade }: Props) {
   return (
     <>
       <mesh geometry={geometry} material={material} />
-      <Lines segments={cut.outline} colour={palette.ink} width={1.5} clip={NOTHING} order={2} />
+      <WideLines segments={cut.outline} colour={palette.ink} width={1.5} clip={NOTHING} order={2} />
     </>
   );
 }

@@ -1,15 +1,18 @@
 import { useThree } from '@react-three/fiber';
 import { useEffect, useMemo } from 'react';
 import type { PartMesh } from '../../../workers/protocol.ts';
+import { Board } from './Board.tsx';
 import { CutFace } from './CutFace.tsx';
-import { Lines } from './Lines.tsx';
 import type { Box } from './meshFigures.ts';
 import { Part } from './Part.tsx';
 import { DARK, LIGHT } from './palette.ts';
 import { planeOf } from './section.ts';
 import type { Stamp } from './stamp.ts';
+import { ThinLines } from './ThinLines.tsx';
 import type { Cut } from './useCut.ts';
+import { useShade } from './useShade.ts';
 import type { ViewRig } from './viewRig.ts';
+import { WideLines } from './WideLines.tsx';
 
 interface Props {
   readonly mesh: PartMesh;
@@ -29,6 +32,7 @@ export function Scene({ mesh, box, rig, stamp, dark, edges, cut, lit }: Props) {
   const palette = dark ? DARK : LIGHT;
   const section = cut?.section;
   const clip = useMemo(() => (section ? [planeOf(section)] : []), [section]);
+  const shade = useShade(mesh, box);
   const fade = stamp === 'stale' ? 0.3 : 0;
 
   useEffect(() => {
@@ -38,17 +42,17 @@ export function Scene({ mesh, box, rig, stamp, dark, edges, cut, lit }: Props) {
 
   return (
     <>
-      <Part mesh={mesh} box={box} palette={palette} fade={fade} clip={clip} />
+      <Part mesh={mesh} box={box} shade={shade} palette={palette} fade={fade} clip={clip} />
+      <Board box={box} shade={shade} palette={palette} clip={clip} />
       {edges && (
-        <Lines
+        <ThinLines
           segments={mesh.edges}
           colour={stamp === 'solid' ? palette.edge : palette.draftEdge}
-          width={stamp === 'solid' ? 1.1 : 0.9}
           clip={clip}
         />
       )}
       {cut && <CutFace cut={cut} rig={rig} palette={palette} fade={fade} />}
-      {lit.length > 0 && <Lines segments={lit} colour={palette.mark} width={2.4} clip={clip} order={1} />}
+      {lit.length > 0 && <WideLines segments={lit} colour={palette.mark} width={2.4} clip={clip} order={1} />}
     </>
   );
 }

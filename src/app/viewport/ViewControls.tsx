@@ -1,6 +1,8 @@
 import { SET_VIEWS, type SetView } from './pose.ts';
 
 interface Props {
+  /** Nothing to look at: the buttons wait. */
+  readonly disabled: boolean;
   /** The set view that the camera stands at, if it does. */
   readonly seen: SetView | undefined;
   readonly onLook: (view: SetView) => void;
@@ -16,7 +18,7 @@ interface Props {
 /** How the part is looked at: two short rows of buttons with words. */
 export function ViewControls(props: Props) {
   return (
-    <div className="viewport-controls" role="toolbar" aria-label="View">
+    <fieldset className="viewport-controls" aria-label="View" disabled={props.disabled}>
       <div className="viewport-group">
         {(Object.keys(SET_VIEWS) as SetView[]).map((view) => (
           <button
@@ -47,7 +49,7 @@ export function ViewControls(props: Props) {
           Section
         </Toggle>
       </div>
-    </div>
+    </fieldset>
   );
 }
 

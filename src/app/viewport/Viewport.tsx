@@ -119,6 +119,7 @@ export function Viewport({ mesh, stamp, dark, highlight }: Props) {
       {drawable && !mesh && <p className="viewport-calm">The part appears here as soon as it can be made.</p>}
       {drawable && (
         <ViewControls
+          disabled={!mesh}
           seen={seen}
           onLook={(view) => look(SET_VIEWS[view])}
           onFit={() => look(rig.pose)}

@@ -36,7 +36,7 @@ export const LIGHT: Palette = {
   woodFresh: '#b78a6c',
   shadow: '#4a3521',
   centre: '#8b8478',
-  shadowStrength: 0.62,
+  shadowStrength: 0.72,
   exposure: 1.15,
 };
 

@@ -1,6 +1,6 @@
 import { Plane, Vector3 } from 'three';
 import type { Box } from './meshFigures.ts';
-import { axesOf, type Direction } from './pose.ts';
+import { axesOf, type Direction, FIRST_VIEW } from './pose.ts';
 import type { Axis } from './sliceMesh.ts';
 
 /** A section as the user set it. */
@@ -68,7 +68,7 @@ export function towardCut(section: Section, eye: Direction): Direction | undefin
   const face = facing(section);
   const [from, to] = [axesOf(eye).back, axesOf(face).back];
   if (from[0] * to[0] + from[1] * to[1] + from[2] * to[2] > SEEN_WELL) return undefined;
-  if (section.axis === 'z') return { azimuth: eye.azimuth, elevation: face.elevation / 2 };
+  if (section.axis === 'z') return { azimuth: FIRST_VIEW.azimuth, elevation: face.elevation / 2 };
   // The shorter way round from where the eye stands.
   const off = ((((eye.azimuth - face.azimuth) % 360) + 540) % 360) - 180;
   return { azimuth: face.azimuth + (off < 0 ? -SLANT : SLANT), elevation: SLANT_ABOVE };

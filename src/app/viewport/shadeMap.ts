@@ -21,7 +21,7 @@ const CELL = 0.7;
 /** mm; openings up to twice this wide are filled: a bevelled pin hole is about 8 mm. */
 const FILLED = 4.9;
 /** mm of ground around the part: the far shadow ends within it. */
-const MARGIN = 30;
+const MARGIN = 22;
 
 export function shadeMap(positions: Float32Array, triangles: Uint32Array, box: Box): ShadeMap {
   const { top, columns, rows, xMin, yMin } = heightGrid(positions, triangles, box, CELL, MARGIN);
@@ -32,7 +32,7 @@ export function shadeMap(positions: Float32Array, triangles: Uint32Array, box: B
     close(heights, columns, rows),
     blur(heights, columns, rows, 3.5),
     blur(covered, columns, rows, 1.6),
-    blur(covered, columns, rows, 8),
+    blur(covered, columns, rows, 6),
   ];
   const data = new Uint8Array(4 * columns * rows);
   layers.forEach((layer, channel) => {

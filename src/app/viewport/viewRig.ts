@@ -28,6 +28,8 @@ const KEY_ZOOM = 0.88;
 export class ViewRig {
   /** Called after every move. */
   onMove: () => void = () => {};
+  /** Whether anyone has turned, moved or zoomed the view yet. */
+  moved = false;
 
   readonly #perspective = new PerspectiveCamera(2 * HALF_ANGLE, 1, 2, 4000);
   readonly #parallel = new OrthographicCamera(-HALF_FRAME, HALF_FRAME, HALF_FRAME, -HALF_FRAME, 0.1, 4000);
@@ -45,8 +47,13 @@ export class ViewRig {
     this.#controls.maxZoom = HALF_FRAME / 2;
     this.#controls.addEventListener('change', () => this.onMove());
     this.#controls.addEventListener('start', () => {
-      this.#turn = undefined;
+      this.#touched();
     });
+  }
+
+  #touched() {
+    this.#turn = undefined;
+    this.moved = true;
   }
 
   get camera(): PerspectiveCamera | OrthographicCamera {
@@ -118,7 +125,7 @@ export class ViewRig {
 
   /** Turns to a pose, at once or in a short glide: then `step` must be called on every frame. */
   turnTo(pose: Pose, gliding: boolean) {
-    this.#turn = undefined;
+    this.#touched();
     if (gliding) {
       this.#turn = { from: this.pose, to: pose, since: performance.now() };
       this.onMove();
@@ -139,7 +146,7 @@ export class ViewRig {
     const arrow = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }[key];
     if (arrow) {
       const [x, y] = arrow as [number, number];
-      this.#turn = undefined;
+      this.#touched();
       if (shift) this.#controls.pan(KEY_STEP_PIXELS * x, KEY_STEP_PIXELS * y);
       else {
         const angle = (KEY_STEP_DEGREES * Math.PI) / 180;
@@ -148,9 +155,10 @@ export class ViewRig {
       }
       return true;
     }
+    if (!['+', '=', '-', '_', '−'].includes(key)) return false;
+    this.#touched();
     if (key === '+' || key === '=') this.#controls.dollyIn(KEY_ZOOM);
-    else if (key === '-' || key === '_' || key === '−') this.#controls.dollyOut(KEY_ZOOM);
-    else return false;
+    else this.#controls.dollyOut(KEY_ZOOM);
     return true;
   }
 }

@@ -16,8 +16,8 @@ interface Props {
   readonly order?: number;
 }
 
-/** Line segments of an even width on the screen. */
-export function Lines({ segments, colour, width, clip, order = 0 }: Props) {
+/** Line segments of an even width on the screen. Dear where there are many: see `ThinLines`. */
+export function WideLines({ segments, colour, width, clip, order = 0 }: Props) {
   const material = useMemo(() => new LineMaterial({ clipping: true }), []);
   const geometry = useMemo(() => new LineSegmentsGeometry().setPositions(segments), [segments]);
   useDispose(material);
