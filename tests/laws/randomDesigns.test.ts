@@ -20,15 +20,13 @@ function numberAt(path: string, typed: Typed): number {
 }
 
 test('every field of every design is within its own range: only combinations are refused', () => {
-  for (const text of asked) {
-    for (const path of PATHS) {
-      expect(
-        readField(path, tableField(path), typedAt(text, path)),
-        `${path}: ${typedAt(text, path)}`,
-      ).toHaveProperty('value');
-    }
-  }
-  for (const reason of sample.refusals.keys()) expect(reason).toMatch(/^does-not-fit /);
+  const wrong = asked.flatMap((text) =>
+    PATHS.filter((path) => !('value' in readField(path, tableField(path), typedAt(text, path)))).map(
+      (path) => `${path}: ${typedAt(text, path)}`,
+    ),
+  );
+  expect(wrong).toEqual([]);
+  expect([...sample.refusals.keys()].filter((reason) => !reason.startsWith('does-not-fit '))).toEqual([]);
 });
 
 test('the same seed gives the same designs', () => {

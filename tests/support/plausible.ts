@@ -220,7 +220,7 @@ function wings(d: Draws, w: Wings): void {
   const corner = Math.max(1, 1.26 * w.edge);
   const tipRoom = round ? 0.6 * w.depth : corner + 2;
   const longest = 2 * (w.half - tipRoom - 6);
-  const full = d.number('footprint.fullDepthLength', Math.min(1.2 * w.wide, longest), longest) / 2;
+  const full = d.number('footprint.fullDepthLength', Math.min(0.4 * w.wide, longest), longest) / 2;
   const sweep = forms.includes('sweep')
     ? d.number('footprint.sweepLength', 4, w.half - full - tipRoom)
     : Number.POSITIVE_INFINITY;
