@@ -70,13 +70,14 @@ function taper(run: EdgeRun, rise: number, turn: 1 | -1): Chain | Problem {
     return tooMuch('footprint.fullDepthLength', 2 * fullHalf, most, why, 'Shorten the full-depth run.');
   }
   const slope = Math.hypot(dx, rise);
-  const perRadius = Math.tan(Math.atan2(Math.abs(rise), dx) / 2);
-  const t = knee * perRadius;
+  const bend = Math.atan2(Math.abs(rise), dx);
   const room = Math.min(fullHalf - LEAST_PIECE, slope - 1);
-  if (t > room) {
-    const remedy = 'Take a smaller knee or a longer full-depth run.';
-    return tooMuch('footprint.knee', knee, room / perRadius, 'with this full-depth run', remedy);
+  const fits = (radius: number) => radius * Math.tan(bend / 2) <= room && radius * bend >= LEAST_PIECE;
+  if (!fits(knee)) {
+    const remedy = 'Change the knee, the full-depth run or the belly.';
+    return unfitting('footprint.knee', knee, fits, 'with this full-depth run and belly', remedy);
   }
+  const t = knee * Math.tan(bend / 2);
   const start: Point = [fullHalf - t, middle];
   const end: Point = [fullHalf + (t * dx) / slope, middle + (t * rise) / slope];
   return [

@@ -127,9 +127,15 @@ function woodUnder(slot: Slot, { profile, underside }: Curves): number {
   );
 }
 
-/** The crown falls toward its ends: how much of the slot's depth is left in the wood there, mm. */
+/** The crown falls toward its ends, and a leaning slot more at one: how much of its depth is left in the wood there, mm. */
 function woodBesideEnds(slot: Slot, { profile }: Curves): number {
   const end = slot.roundEnds ? slot.halfLength : Math.min(slot.halfLength, profile.crownEnd);
-  const [x, , z] = slotToPart(slot, profile.thickness, end, 0, slotFloor(slot, end));
-  return topHeight(profile, x) - z;
+  const left = [-1, 1].flatMap((toward) =>
+    [-1, 0, 1].map((side) => {
+      const u = toward * (slot.roundEnds && side !== 0 ? end - slot.width / 2 : end);
+      const [x, , z] = slotToPart(slot, profile.thickness, u, (side * slot.width) / 2, slotFloor(slot, u));
+      return topHeight(profile, x) - z;
+    }),
+  );
+  return Math.min(...left);
 }

@@ -89,8 +89,13 @@ const MISFITS: readonly Misfit[] = [
   },
   {
     path: 'footprint.knee',
-    why: 'with this full-depth run',
+    why: 'with this full-depth run and belly',
     changes: { ...taper, 'footprint.depthCentre': 44, 'footprint.depthWing': 35, 'footprint.knee': 250 },
+  },
+  {
+    path: 'footprint.knee',
+    why: 'with this full-depth run and belly',
+    changes: { ...taper, 'footprint.depthCentre': 36, 'footprint.depthWing': 35.7, 'footprint.knee': 4 },
   },
   {
     path: 'footprint.tipBow',

@@ -56,3 +56,22 @@ test('wood under the floor counts from the glue face, and a tilted floor has a l
   // 9·cos 12° + 1.6·sin 12° = 9.136 (derived)
   expect(problemsOf(designText({ ...flat, 'saddle.tilt': 12 }))).toMatchObject([{ path: 'saddle.depth' }]);
 });
+
+test('both ends of a slot that leans two ways are looked at: the other hand is refused alike', () => {
+  const leaning = {
+    'saddle.angle': 9,
+    'saddle.tilt': 12,
+    'top.crown': 'set',
+    'top.crownRadius': 250,
+    'top.blend': 18,
+    'footprint.slotBehindFront': 13,
+    'footprint.depthCentre': 46,
+    'saddle.slotLength': 66,
+    'pins.behindSlot': 17,
+  };
+  for (let depth = 2; depth < 4; depth += 0.02) {
+    const right = problemsOf(designText({ ...leaning, 'saddle.depth': depth }));
+    const left = problemsOf(designText({ ...leaning, 'saddle.depth': depth, 'guitar.hand': 'left' }));
+    expect(left).toEqual(right);
+  }
+});
