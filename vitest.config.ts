@@ -17,6 +17,8 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: [...kernel, ...browser],
+          // laws over random designs are quick alone, and slow on a machine that does other work
+          testTimeout: 60_000,
         },
       },
       {
