@@ -57,7 +57,7 @@ interface Sampled {
   /** x of the lid at the samples, ascending. */
   readonly xs: readonly number[];
   readonly wishes: readonly Wish[];
-  /** x of the lid where the outline runs level. */
+  /** x of the lid over the feet that stand where the outline runs level. */
   readonly levels: readonly number[];
   /** Length along the half at which its wall meets the lid at x. */
   readonly find: (x: number) => number;
@@ -71,7 +71,7 @@ function sampled(half: Half, wall: Wall, deviation: number): Sampled {
   return {
     xs,
     wishes: wishesAt(xs),
-    levels: levelsOf(half).map(lidX),
+    levels: levelsOf(half).map((s) => lidX(lead ? over(half, lead, s) : s)),
     find: (x) => {
       const i = Math.max(
         1,
@@ -88,11 +88,16 @@ function sampled(half: Half, wall: Wall, deviation: number): Sampled {
   };
 }
 
-/** Places whose feet stand about where a half's pieces join: a wall's lower points need a corner there too. */
+/** Places whose feet stand where a half's pieces join: a wall's lower points need a corner there too. */
 function leads(half: Half, lead: (place: Place) => number): readonly number[] {
-  return half.pieces
-    .map(({ start }) => start - lead(placeOn(half, start)))
-    .filter((s) => s > 0 && s < half.length);
+  return half.pieces.map(({ start }) => over(half, lead, start)).filter((s) => s > 0 && s < half.length);
+}
+
+/** The place whose foot stands `s` mm along a half. A foot's lead hardly changes along the outline: three rounds do. */
+function over(half: Half, lead: (place: Place) => number, s: number): number {
+  let at = s;
+  for (let i = 0; i < 3; i++) at = s - lead(placeOn(half, at));
+  return at;
 }
 
 /** Where a rising function is 0, between `a` and `b`: false position, halving the value of an end that stays (Illinois). */

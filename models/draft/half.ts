@@ -146,7 +146,7 @@ export function levelsOf(half: Half): readonly number[] {
 }
 
 /** Radius, mm, up to which an arc is drawn with the whole deviation. */
-const SMALL = 25;
+const SMALL = 15;
 
 /**
  * The deviation allowed to an arc's chords, mm. The wood lost between chord and arc grows with the arc's length, the
