@@ -6,7 +6,9 @@ declare const self: DedicatedWorkerGlobalScope;
 
 // Loaded from inside, so that the worker listens before it loads and a failed load is reported.
 void serve(workerPort<DraftCall>(self), async () => {
-  const { createDrafter } = await import('../models/draft/draftMesh.ts');
-  const { draftService } = await import('./draftService.ts');
+  const [{ createDrafter }, { draftService }] = await Promise.all([
+    import('../models/draft/draftMesh.ts'),
+    import('./draftService.ts'),
+  ]);
   return draftService(await createDrafter());
 });

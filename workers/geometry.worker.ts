@@ -9,7 +9,9 @@ const threads = self.crossOriginIsolated && self.name !== ONE_THREAD;
 
 // Loaded from inside, so that the worker listens before it loads and a failed load is reported.
 void serve(workerPort<GeometryCall>(self), async () => {
-  const { loadGeometry } = await import('./loadGeometry.ts');
-  const { geometryService } = await import('./geometryService.ts');
+  const [{ loadGeometry }, { geometryService }] = await Promise.all([
+    import('./loadGeometry.ts'),
+    import('./geometryService.ts'),
+  ]);
   return geometryService(await loadGeometry(threads));
 });

@@ -82,15 +82,12 @@ export async function serve<C extends Call>(port: Port<C>, start: () => Promise<
       // Abandoned for a request, or refused as a request's build would be: the requests will say so themselves.
       if (isFatal(error)) throw error;
     }
+    port.post({ kind: 'warm', heapBytes: heapBytes() }, []);
   }
 
-  try {
-    const service = await start();
-    heapBytes = () => service.heapBytes();
-    port.post({ kind: 'ready', threads: service.threads, heapBytes: heapBytes() }, []);
+  async function work(service: Service<C>): Promise<never> {
     await turn();
     if (queue.length === 0) await warmUp(service);
-    port.post({ kind: 'warm', heapBytes: heapBytes() }, []);
     for (;;) {
       // What has arrived meanwhile is heard first: it may supersede what waits.
       await turn();
@@ -109,7 +106,16 @@ export async function serve<C extends Call>(port: Port<C>, start: () => Promise<
       }
       running = undefined;
     }
+  }
+
+  let doing = 'could not be loaded';
+  try {
+    const service = await start();
+    heapBytes = () => service.heapBytes();
+    port.post({ kind: 'ready', threads: service.threads, heapBytes: heapBytes() }, []);
+    doing = 'crashed';
+    await work(service);
   } catch (error) {
-    port.post({ kind: 'broken', message: messageOf(error) }, []);
+    port.post({ kind: 'broken', message: `The kernel ${doing} (${messageOf(error)}).` }, []);
   }
 }

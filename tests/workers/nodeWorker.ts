@@ -31,7 +31,7 @@ export function nodeWorkers<C extends Call>(file: string): NodeWorkers<C> {
       });
       living = thread;
       thread.on('message', heard);
-      thread.on('error', (error: Error) => crashed(`The worker crashed: ${error.message}`));
+      thread.on('error', (error: Error) => crashed(`The worker crashed (${error.message}).`));
       thread.on('messageerror', (error) => crashed(`The worker sent what can't be read: ${error.message}`));
       thread.on('exit', () => crashed('The worker ended.'));
       return { post: (request) => thread.postMessage(request), end: () => void thread.terminate() };

@@ -217,14 +217,18 @@ test.each([
   await ended;
   solid(2);
   await new Promise((resolve) => setTimeout(resolve, 20));
-  expect(replies.at(-1)).toEqual({ kind: 'broken', message: error.message });
+  expect(replies.at(-1)).toEqual({ kind: 'broken', message: `The kernel crashed (${error.message}).` });
   expect(settled(replies)).toEqual([]);
 });
 
 test('a start that fails says why', async () => {
   const { replies, ended } = servedGeometry({}, () => Promise.reject(new Error('no such file: kernel.wasm')));
   await ended;
-  await until(() => expect(replies).toEqual([{ kind: 'broken', message: 'no such file: kernel.wasm' }]));
+  await until(() =>
+    expect(replies).toEqual([
+      { kind: 'broken', message: 'The kernel could not be loaded (no such file: kernel.wasm).' },
+    ]),
+  );
 });
 
 test('a trap in the warm-up breaks the worker, a refusal does not', async () => {

@@ -37,7 +37,7 @@ function connect<C extends Call>(
   worker.onerror = (event) => {
     event.preventDefault();
     // A script that can't be loaded gives an event without a message.
-    crashed(event.message ? `The worker crashed: ${event.message}` : 'The worker could not be loaded.');
+    crashed(event.message ? `The worker crashed (${event.message}).` : 'The worker could not be loaded.');
   };
   worker.onmessageerror = () => crashed('The worker sent something that could not be read.');
   return { post: (request) => worker.postMessage(request), end: () => worker.terminate() };

@@ -117,7 +117,7 @@ export function workerLine<C extends Call>(
       worker = started;
       for (const { request } of open.values()) worker.post(request);
     } catch (error) {
-      lose(`The worker could not be started: ${error instanceof Error ? error.message : String(error)}`);
+      lose(`The worker could not be started (${error instanceof Error ? error.message : String(error)}).`);
     }
   }
 

@@ -129,12 +129,12 @@ test('killed in mid-build: every waiting request is refused, a new worker starts
   const file = client.file(marked(1), { format: 'step', holes: HOLES }).catch((e: ClientError) => e.failure);
   await until(() => expect(building).toBe(1));
   expect(state()).toMatchObject({ kernel: 'building' });
-  workers.crash('The worker crashed: out of memory');
+  workers.crash('The worker crashed (out of memory).');
   expect(await Promise.all([solid, file])).toEqual([
-    stopped('The worker crashed: out of memory'),
-    stopped('The worker crashed: out of memory'),
+    stopped('The worker crashed (out of memory).'),
+    stopped('The worker crashed (out of memory).'),
   ]);
-  expect(state()).toMatchObject({ kernel: 'restarting', trouble: 'The worker crashed: out of memory' });
+  expect(state()).toMatchObject({ kernel: 'restarting', trouble: 'The worker crashed (out of memory).' });
   await until(() => expect(state()).toMatchObject({ kernel: 'ready', trouble: undefined }));
   expect(await outcome(client.solid(marked(2), HOLES))).toBe(2);
   expect([workers.starts.length, workers.ended()]).toEqual([2, 1]);
@@ -212,7 +212,8 @@ test('a worker below the heap limit is kept', async () => {
   expect(workers.starts).toHaveLength(1);
 });
 
-const failing = () => Promise.reject(new Error('The kernel is not there.'));
+const notLoaded = 'The kernel could not be loaded (no such file).';
+const failing = () => Promise.reject(new Error('no such file'));
 
 test('a kernel that does not start is replaced at once by a plain one, and nobody is refused', async () => {
   const workers = fakeWorkers({}, async (number) => (number === 1 ? failing() : fakeGeometry({})));
@@ -243,13 +244,13 @@ test('a kernel that never starts is tried again after growing pauses, and the st
     expect(pauses[i], `pause ${i + 1} of ${pauses.map(Math.round)}`).toBeGreaterThanOrEqual(least);
   }
   expect(workers.starts).toHaveLength(7);
-  expect(states.map((s) => s.trouble)).toContain('The kernel is not there. Trying again in 0.1 s.');
+  expect(states.map((s) => s.trouble)).toContain(`${notLoaded} Trying again in 0.1 s.`);
 });
 
 test('a request that meets a failing start is refused with the reason, one that waits out a pause is answered', async () => {
   const workers = fakeWorkers({}, async (number) => (number <= 3 ? failing() : fakeGeometry({})));
   const { client } = openOn(workers, { ...QUICK, pauseMs: 100 });
-  expect(await outcome(client.solid(marked(1), HOLES))).toEqual(stopped('The kernel is not there.'));
+  expect(await outcome(client.solid(marked(1), HOLES))).toEqual(stopped(notLoaded));
   await until(() => expect(workers.ended()).toBe(3));
   expect(workers.starts).toHaveLength(3);
   expect(await outcome(client.solid(marked(2), HOLES))).toBe(2);

@@ -70,7 +70,7 @@ test('a crash, a script that is not there, and an unreadable message each say wh
   worker.onerror?.({ preventDefault });
   worker.onmessageerror?.();
   expect(crashed.mock.calls).toEqual([
-    ['The worker crashed: out of memory'],
+    ['The worker crashed (out of memory).'],
     ['The worker could not be loaded.'],
     ['The worker sent something that could not be read.'],
   ]);
