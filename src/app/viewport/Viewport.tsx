@@ -24,6 +24,8 @@ interface Props {
   readonly highlight?: string | undefined;
 }
 
+/** A cut leaves room for the strip below it. */
+const CUT_FILL = 0.58;
 const NOTHING = new Float32Array(0);
 const RENDERER = {
   antialias: true,
@@ -55,16 +57,16 @@ export function Viewport({ mesh, stamp, dark, highlight }: Props) {
   const cut = useCut(mesh, section);
   const onMove = useCallback(() => setSeen(setViewAt(rig.pose)), [rig]);
 
-  const look = (direction: Direction, points = mesh && kept(mesh.positions, box, section)) => {
+  const look = (direction: Direction, points = mesh && kept(mesh.positions, box, section), fill = FILL) => {
     if (!points) return;
     const gliding = !matchMedia('(prefers-reduced-motion: reduce)').matches;
-    rig.turnTo(rig.framing(points, direction, FILL), gliding);
+    rig.turnTo(rig.framing(points, direction, fill), gliding);
   };
   const cutAcross = (axis: Section['axis']) => {
     const next = sectionAcross(axis, box, rig.pose);
     setAsked(next);
     const direction = towardCut(next, rig.pose);
-    if (direction && mesh) look(direction, kept(mesh.positions, box, next));
+    if (direction && mesh) look(direction, kept(mesh.positions, box, next), CUT_FILL);
   };
 
   return (
@@ -137,7 +139,7 @@ export function Viewport({ mesh, stamp, dark, highlight }: Props) {
           box={box}
           onAxis={cutAcross}
           onChange={setAsked}
-          onFace={() => look(facing(section), cut?.outline)}
+          onFace={() => look(facing(section), cut?.outline, CUT_FILL)}
         />
       )}
     </div>

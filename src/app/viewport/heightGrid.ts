@@ -64,3 +64,51 @@ function raise(grid: HeightGrid, positions: Float32Array, a: number, b: number, 
     }
   }
 }
+
+/** The ground that no wood covers. */
+export interface BareGround {
+  /** 1 in each cell outside of the part. */
+  readonly outside: Uint8Array;
+  /** The holes through it, as circles of their bare area, mm. */
+  readonly holes: readonly { readonly x: number; readonly y: number; readonly radius: number }[];
+}
+
+/** Finds outside and holes on a grid with a margin. `lowest`: the part's lowest z, mm. */
+export function bareGround(
+  { top, columns, rows, cell: side, xMin, yMin }: HeightGrid,
+  lowest: number,
+): BareGround {
+  const seen = new Uint8Array(top.length);
+  const waiting = new Uint32Array(top.length);
+  const enclosed = (first: number) => {
+    let [count, sumX, sumY, wait] = [0, 0, 0, 1];
+    waiting[0] = first;
+    seen[first] = 1;
+    const visit = (cell: number) => {
+      if (seen[cell] || (top[cell] as number) >= lowest) return;
+      seen[cell] = 1;
+      waiting[wait++] = cell;
+    };
+    while (wait > 0) {
+      const cell = waiting[--wait] as number;
+      const [column, row] = [cell % columns, Math.floor(cell / columns)];
+      count++;
+      sumX += column + 0.5;
+      sumY += row + 0.5;
+      if (column > 0) visit(cell - 1);
+      if (column < columns - 1) visit(cell + 1);
+      if (row > 0) visit(cell - columns);
+      if (row < rows - 1) visit(cell + columns);
+    }
+    const radius = side * Math.sqrt(count / Math.PI);
+    return { x: xMin + (side * sumX) / count, y: yMin + (side * sumY) / count, radius };
+  };
+  // The margin makes the first corner bare, and joins everything outside to it.
+  enclosed(0);
+  const outside = seen.slice();
+  const holes = [];
+  for (let cell = 0; cell < top.length; cell++) {
+    if (!seen[cell] && (top[cell] as number) < lowest) holes.push(enclosed(cell));
+  }
+  return { outside, holes };
+}

@@ -1,5 +1,5 @@
 import type { PartMesh } from '../../../workers/protocol.ts';
-import { type HeightGrid, heightGrid } from './heightGrid.ts';
+import { bareGround, type HeightGrid, heightGrid } from './heightGrid.ts';
 import type { Box } from './meshFigures.ts';
 
 /** The groups of a design whose edges can be told on the part. */
@@ -8,7 +8,7 @@ export type LitGroup = 'footprint' | 'underside' | 'top' | 'saddle' | 'pins';
 /** mm */
 const CELL = 0.35;
 /** An edge this near to the outside belongs to the outline. */
-const RIM = 0.75;
+const RIM = 0.6;
 /** A pin's mouth is wider than its narrowest place by up to this. */
 const MOUTH = 2.6;
 /** A string channel runs no further than this from its hole. */
@@ -29,17 +29,17 @@ export function litEdges(mesh: PartMesh, box: Box, path: string): Float32Array {
   const group = path.split('.')[0] as LitGroup;
   const { edges } = mesh;
   const grid = heightGrid(mesh.positions, mesh.triangles, box, CELL, 2);
-  const { outside, hole } = distances(grid, box[2]);
+  const { outside, holes } = bareGround(grid, box[2]);
   const lit: number[] = [];
   for (let i = 0; i + 5 < edges.length; i += 6) {
-    const middle = [0, 1, 2].map((k) => ((edges[i + k] as number) + (edges[i + k + 3] as number)) / 2);
-    const [x, y, z] = middle as [number, number, number];
-    const column = Math.floor((x - grid.xMin) / CELL);
-    const row = Math.floor((y - grid.yMin) / CELL);
-    const here = row * grid.columns + column;
-    const toHole = hole[here] as number;
-    const onOutline = (outside[here] as number) < RIM;
-    const drop = dropAt(grid, column, row, box[2]);
+    const [x, y, z] = [0, 1, 2].map((k) => ((edges[i + k] as number) + (edges[i + k + 3] as number)) / 2) as [
+      number,
+      number,
+      number,
+    ];
+    const { drop, toOutside } = around(grid, outside, box[2], x, y);
+    const toHole = Math.min(...holes.map((hole) => Math.hypot(x - hole.x, y - hole.y) - hole.radius));
+    const onOutline = toOutside < RIM;
     const belongs = {
       footprint: onOutline,
       underside: onOutline && z < box[2] + LOWEST,
@@ -52,64 +52,21 @@ export function litEdges(mesh: PartMesh, box: Box, path: string): Float32Array {
   return new Float32Array(lit);
 }
 
-/** Highest less lowest wood within `BESIDE` of a cell, mm. */
-function dropAt({ top, columns, rows }: HeightGrid, column: number, row: number, lowest: number): number {
-  const radius = Math.round(BESIDE / CELL);
-  let low = Infinity;
-  let high = -Infinity;
+/** Highest less lowest wood within `BESIDE` of a place, and how far the outside is, if it is near; mm. */
+function around(grid: HeightGrid, outside: Uint8Array, lowest: number, x: number, y: number) {
+  const { top, columns, rows, xMin, yMin } = grid;
+  const [column, row] = [Math.floor((x - xMin) / CELL), Math.floor((y - yMin) / CELL)];
+  const radius = Math.ceil(BESIDE / CELL);
+  let [low, high, toOutside] = [Infinity, -Infinity, Infinity];
   for (let j = Math.max(0, row - radius); j <= Math.min(rows - 1, row + radius); j++) {
     for (let i = Math.max(0, column - radius); i <= Math.min(columns - 1, column + radius); i++) {
+      const away = Math.hypot(xMin + (i + 0.5) * CELL - x, yMin + (j + 0.5) * CELL - y);
       const z = top[j * columns + i] as number;
-      if (z < lowest) continue;
-      if (z < low) low = z;
-      if (z > high) high = z;
+      if (outside[j * columns + i]) toOutside = Math.min(toOutside, away - CELL / 2);
+      if (z < lowest || away > BESIDE) continue;
+      low = Math.min(low, z);
+      high = Math.max(high, z);
     }
   }
-  return high - low;
-}
-
-/** From each cell, the distance to the outside of the part and to the nearest hole through it, mm. */
-function distances({ top, columns, rows }: HeightGrid, lowest: number) {
-  const outside = new Float32Array(top.length).fill(1e6);
-  const hole = new Float32Array(top.length).fill(1e6);
-  const waiting = [0];
-  outside[0] = 0;
-  for (let cell = waiting.pop(); cell !== undefined; cell = waiting.pop()) {
-    const column = cell % columns;
-    for (const next of [
-      column > 0 ? cell - 1 : -1,
-      column < columns - 1 ? cell + 1 : -1,
-      cell - columns,
-      cell + columns,
-    ]) {
-      if (next < 0 || next >= top.length || outside[next] === 0 || (top[next] as number) >= lowest) continue;
-      outside[next] = 0;
-      waiting.push(next);
-    }
-  }
-  top.forEach((z, cell) => {
-    if (z < lowest && outside[cell] !== 0) hole[cell] = 0;
-  });
-  spread(outside, columns, rows);
-  spread(hole, columns, rows);
-  return { outside, hole };
-}
-
-/** Fills in the distance to the nearest zero, by two sweeps over straight and slanting neighbours (within 8 %). */
-function spread(distance: Float32Array, columns: number, rows: number) {
-  const slant = CELL * Math.SQRT2;
-  const relax = (column: number, row: number, step: 1 | -1) => {
-    const here = row * columns + column;
-    const from = (i: number, j: number, length: number) => {
-      if (i < 0 || i >= columns || j < 0 || j >= rows) return;
-      const via = (distance[j * columns + i] as number) + length;
-      if (via < (distance[here] as number)) distance[here] = via;
-    };
-    from(column - step, row, CELL);
-    from(column, row - step, CELL);
-    from(column - step, row - step, slant);
-    from(column + step, row - step, slant);
-  };
-  for (let row = 0; row < rows; row++) for (let i = 0; i < columns; i++) relax(i, row, 1);
-  for (let row = rows - 1; row >= 0; row--) for (let i = columns - 1; i >= 0; i--) relax(i, row, -1);
+  return { drop: high - low, toOutside };
 }

@@ -28,7 +28,7 @@ export const SET_VIEWS = {
 export type SetView = keyof typeof SET_VIEWS;
 
 /** From the player's front, slightly above and a hair to the left: top, slot, holes, back edge and one end are seen. */
-export const FIRST_VIEW: Direction = { azimuth: -4, elevation: 36 };
+export const FIRST_VIEW: Direction = { azimuth: -4, elevation: 40 };
 
 const radians = (degrees: number) => (degrees * Math.PI) / 180;
 const degrees = (angle: number) => (angle * 180) / Math.PI;

@@ -1,4 +1,4 @@
-import { heightGrid } from './heightGrid.ts';
+import { bareGround, heightGrid } from './heightGrid.ts';
 import type { Box } from './meshFigures.ts';
 
 /**
@@ -16,20 +16,24 @@ export interface ShadeMap {
   readonly plan: readonly [number, number, number, number];
 }
 
-/** mm; a slot of 2.4 mm is then still three cells wide. */
-const CELL = 0.7;
+/** mm; fine enough for soft light, and quick enough to be drawn anew at every step of a slider. */
+const CELL = 1;
 /** mm; openings up to twice this wide are filled: a bevelled pin hole is about 8 mm. */
-const FILLED = 4.9;
+const FILLED = 5;
 /** mm of ground around the part: the far shadow ends within it. */
 const MARGIN = 22;
 
 export function shadeMap(positions: Float32Array, triangles: Uint32Array, box: Box): ShadeMap {
-  const { top, columns, rows, xMin, yMin } = heightGrid(positions, triangles, box, CELL, MARGIN);
+  const grid = heightGrid(positions, triangles, box, CELL, MARGIN);
+  const { top, columns, rows, xMin, yMin } = grid;
   const [low, high] = [box[2], box[5]];
   const heights = top.map((z) => Math.max(0, z - low) / Math.max(high - low, 1e-6));
   const covered = top.map((z) => (z >= low ? 1 : 0));
+  // A bay of the outline is not an opening.
+  const { outside } = bareGround(grid, low);
+  const filled = close(heights, columns, rows).map((height, cell) => (outside[cell] ? 0 : height));
   const layers = [
-    close(heights, columns, rows),
+    filled,
     blur(heights, columns, rows, 3.5),
     blur(covered, columns, rows, 1.6),
     blur(covered, columns, rows, 6),
@@ -65,40 +69,36 @@ function blurLine(
   count: number,
   radius: number,
 ) {
-  const at = (i: number) => (i < 0 || i >= count ? 0 : (from[offset + stride * i] as number));
   let sum = 0;
-  for (let i = 0; i <= radius; i++) sum += at(i);
+  for (let i = 0; i < radius && i < count; i++) sum += from[offset + stride * i] as number;
   for (let i = 0; i < count; i++) {
+    if (i + radius < count) sum += from[offset + stride * (i + radius)] as number;
+    if (i > radius) sum -= from[offset + stride * (i - radius - 1)] as number;
+    // Adding and taking away leaves a rounding below zero.
     to[offset + stride * i] = Math.max(0, sum / (2 * radius + 1));
-    sum += at(i + radius + 1) - at(i - radius);
   }
 }
 
 /** Raises every opening narrower than twice `FILLED` to its lips: the highest around, then the lowest of those. */
 function close(values: Float32Array, columns: number, rows: number): Float32Array {
-  const radius = Math.round(FILLED / CELL);
-  const highest = extremes(values, columns, rows, radius, Math.max);
-  return extremes(highest, columns, rows, radius, Math.min);
+  const highest = (from: Float32Array) => spread(spread(from, columns, rows, false), columns, rows, true);
+  const lowest = (from: Float32Array) => highest(from.map((value) => -value)).map((value) => -value);
+  return lowest(highest(values));
 }
 
-function extremes(
-  values: Float32Array,
-  columns: number,
-  rows: number,
-  radius: number,
-  pick: (a: number, b: number) => number,
-): Float32Array {
-  const pass = (from: Float32Array, stride: number, count: number) => {
-    const to = from.slice();
-    for (let cell = 0; cell < from.length; cell++) {
-      const place = stride === 1 ? cell % columns : Math.floor(cell / columns);
-      const first = cell - stride * Math.min(radius, place);
-      const last = cell + stride * Math.min(radius, count - 1 - place);
-      let best = from[cell] as number;
-      for (let k = first; k <= last; k += stride) best = pick(best, from[k] as number);
-      to[cell] = best;
+/** Each cell's highest neighbour within `FILLED`, along the rows or along the columns. */
+function spread(from: Float32Array, columns: number, rows: number, upright: boolean): Float32Array {
+  const radius = Math.round(FILLED / CELL);
+  const [stride, count] = upright ? [columns, rows] : [1, columns];
+  const to = new Float32Array(from.length);
+  for (let cell = 0; cell < from.length; cell++) {
+    const place = upright ? Math.floor(cell / columns) : cell % columns;
+    const last = cell + stride * Math.min(radius, count - 1 - place);
+    let best = from[cell] as number;
+    for (let other = cell - stride * Math.min(radius, place); other <= last; other += stride) {
+      if ((from[other] as number) > best) best = from[other] as number;
     }
-    return to;
-  };
-  return pass(pass(values, 1, columns), columns, rows);
+    to[cell] = best;
+  }
+  return to;
 }

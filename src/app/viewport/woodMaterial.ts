@@ -67,17 +67,18 @@ const fragmentShader = /* glsl */ `
     float falloff = pow(78400.0 / dot(toKey, toKey), 0.55);
     vec3 key = normalize(toKey);
 
-    // How far inside a cut (below its lips, above the underside), and how deep in a wide hollow.
-    vec2 plan = (vPlace.xy + n.xy * 0.6 - shadePlan.xy) / shadePlan.zw;
+    // How far inside a cut (below its lips, above the underside), and how deep in a wide hollow. Walls look more than a
+    // cell of the map before them: an outer wall then sees bare ground.
+    vec2 plan = (vPlace.xy + n.xy * 1.3 - shadePlan.xy) / shadePlan.zw;
     vec2 around = mix(vec2(heights.x), vec2(heights.y), texture2D(shade, plan).rg);
     float inside = n.z < -0.5 ? 0.0 : around.x - vPlace.z;
     float fromBelow = vPlace.z - heights.x + 0.8;
-    float open = 1.0 - 0.72 * smoothstep(0.0, 8.0, min(inside, fromBelow));
+    float open = 1.0 - 0.8 * smoothstep(0.3, 6.0, min(inside, fromBelow));
     open *= 1.0 - 0.3 * smoothstep(0.0, 3.0, n.z < 0.2 ? 0.0 : around.y - vPlace.z);
 
     vec4 grainHere = woodAt(vPlace);
     // Slot and holes are cut after the top is finished: fresh wood, paler than what has been oiled.
-    vec3 albedo = mix(grainHere.rgb, fresh * (0.75 + 0.5 * grainHere.g), 0.85 * smoothstep(0.2, 0.55, inside));
+    vec3 albedo = mix(grainHere.rgb, fresh * (0.75 + 0.5 * grainHere.g), (0.9 - 0.45 * max(n.z, 0.0)) * smoothstep(0.15, 0.5, inside));
     // End grain drinks the light.
     albedo *= 1.0 - 0.3 * n.x * n.x;
 
