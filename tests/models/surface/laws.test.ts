@@ -137,7 +137,7 @@ describe(`over 40 random designs of seed ${SEED}`, patient, () => {
       const stops = panels(x0, x1, [...wood.landmarks().map((p) => p[0]), ...rims]);
       let volume = 0;
       stops.slice(1).forEach((to, k) => {
-        betweenRounded(stops[k] ?? x0, to, gauss(4), (x, dx) => {
+        betweenRounded(stops[k] ?? x0, to, gauss(6), (x, dx) => {
           volume += section(wood, { across: 'x', at: x }, 2e-3).areaMm2 * dx;
         });
       });
