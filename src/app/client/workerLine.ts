@@ -28,8 +28,10 @@ export type Spawn<C extends Call> = (
 export interface Limits {
   /** From a request being taken to its answer; a worker that needs longer hangs, since no call can be interrupted. */
   readonly answerMs: Readonly<Record<Call, number>>;
-  /** From spawning to ready: the kernel is a download of several megabytes. */
+  /** From spawning to ready, before a plain worker is tried: threads that can't start give no error, only silence. */
   readonly startMs: number;
+  /** The same for a plain worker, which can only be slow: the kernel is a download of several megabytes. */
+  readonly plainStartMs: number;
   /** Past this a worker is replaced once it has answered. */
   readonly heapBytes: number;
   /** Wait before the second start in a row that follows a crash; doubles with each, up to the longest. */
@@ -103,7 +105,8 @@ export function workerLine<C extends Call>(
   function begin(): void {
     generation += 1;
     const mine = generation;
-    watchFor(limits.startMs, `The worker did not start within ${seconds(limits.startMs)}.`);
+    const startMs = plain ? limits.plainStartMs : limits.startMs;
+    watchFor(startMs, `The worker did not start within ${seconds(startMs)}.`);
     try {
       const started = spawn(
         (reply) => mine === generation && hear(reply),

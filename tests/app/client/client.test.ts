@@ -266,9 +266,20 @@ test('a worker that crashes each time it warms up does not restart without pause
   expect(workers.starts.length).toBeLessThan(8);
 });
 
+test('threads that never start give way to a plain worker, which has more time, and nobody is refused', async () => {
+  const workers = fakeWorkers({}, async (number) => {
+    if (number === 1) return forever;
+    await later(150);
+    return fakeGeometry({});
+  });
+  const { client } = openOn(workers, { ...QUICK, startMs: 50, plainStartMs: 5000 });
+  expect(await outcome(client.solid(marked(1), HOLES))).toBe(1);
+  expect(workers.plain).toEqual([false, true]);
+});
+
 test('a start that hangs is ended and tried again', async () => {
   const workers = fakeWorkers({}, (number) => (number <= 2 ? forever : Promise.resolve(fakeGeometry({}))));
-  const { client } = openOn(workers, { ...QUICK, startMs: 100 });
+  const { client } = openOn(workers, { ...QUICK, startMs: 100, plainStartMs: 100 });
   expect(await outcome(client.solid(marked(1), HOLES))).toEqual(
     stopped('The worker did not start within 0.1 s.'),
   );

@@ -8,6 +8,7 @@ import { type FakeBuilds, fakeGeometry, fakeLine, fakeSolid, markOf } from '../.
 export const QUICK: Limits = {
   answerMs: { draft: 200, solid: 200, file: 200 },
   startMs: 300,
+  plainStartMs: 300,
   heapBytes: 1.5e9,
   pauseMs: 20,
   longestPauseMs: 80,
