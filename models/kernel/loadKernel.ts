@@ -1,4 +1,3 @@
-import { setOC } from 'replicad';
 import type { OpenCascadeInstance } from 'replicad-opencascadejs';
 import type { Kernel } from './kernel.ts';
 
@@ -20,6 +19,5 @@ export async function loadKernel({ threads, wasmUrl, cores = 2 }: KernelPlace): 
   if (threads) globalThis.navigator ??= { hardwareConcurrency: cores } as Navigator;
   const silent = { print: () => {}, printErr: () => {} };
   const oc: OpenCascadeInstance = await init(wasmUrl ? { ...silent, locateFile: () => wasmUrl } : silent);
-  setOC(oc);
   return { oc, threads };
 }

@@ -1,4 +1,4 @@
-import { cast, createAssembly } from 'replicad';
+import { cast, createAssembly, setOC } from 'replicad';
 import type { TopoDS_Shape } from 'replicad-opencascadejs';
 import type { Kernel } from './kernel.ts';
 import { KernelError } from './kernelError.ts';
@@ -14,6 +14,8 @@ const SCHEMA = { AP214: 4, AP242: 5 } as const;
 export function writeStep(kernel: Kernel, shape: TopoDS_Shape, name: string, schema: StepSchema): Uint8Array {
   const { oc } = kernel;
   const path = '/part.step';
+  // replicad works on one kernel at a time: say which, since another may have been loaded after this one
+  setOC(oc);
   return scoped((scope) => {
     const session = scope.own(new oc.XSControl_WorkSession());
     const writer = scope.own(new oc.STEPCAFControl_Writer(session, false));

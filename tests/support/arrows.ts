@@ -56,7 +56,7 @@ const rooms: Readonly<Record<string, Room>> = {
 const homes: readonly { readonly packages: readonly string[]; readonly home: string }[] = [
   { packages: ['replicad', 'replicad-opencascadejs', 'opencascade.js'], home: 'models/kernel' },
   { packages: ['manifold-3d'], home: 'models/draft' },
-  { packages: ['react', 'react-dom', 'zustand', 'zundo'], home: 'src/app' },
+  { packages: ['react', 'react-dom', 'zustand'], home: 'src/app' },
   { packages: ['three', '@react-three/fiber'], home: 'src/app/viewport' },
 ];
 
