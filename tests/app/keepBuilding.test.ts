@@ -1,8 +1,10 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import type { ClientState } from '../../src/app/client/client.ts';
 import { keepBuilding } from '../../src/app/part/keepBuilding.ts';
 import { shownPart } from '../../src/app/store/shownPart.ts';
 import { createAppStore } from '../../src/app/store/store.ts';
 import { initialDesign } from '../../src/design/initial.ts';
+import type { Failure } from '../../workers/protocol.ts';
 import { aDraft, aSolid, clientDouble } from './doubles.ts';
 
 beforeEach(() => {
@@ -106,11 +108,116 @@ test('a refused solid leaves the draft and says why, until the design changes or
   expect(shown().trouble).toBeUndefined();
   await rest();
   expect(solids.length).toBe(2);
-  solids[1]?.refuse({ kind: 'stopped', message: 'The kernel was lost.' });
+  solids[1]?.refuse({ kind: 'kernel', message: 'The blend would still not close.' });
   await settle();
-  expect(shown().trouble).toMatchObject({ kind: 'stopped' });
+  expect(shown().trouble).toMatchObject({ message: 'The blend would still not close.' });
   store.edit('top.tip', 4);
   expect(shown().trouble).toBeUndefined();
+});
+
+const restarting: ClientState = { kernel: 'restarting', threads: true, heapBytes: 5, trouble: 'It crashed.' };
+const ready: ClientState = { ...restarting, kernel: 'ready' };
+const lost: Failure = { kind: 'stopped', message: 'The kernel was lost.' };
+
+test('a solid lost with its kernel is asked for again when the kernel is ready, the last good one shown meanwhile', async () => {
+  const { store, drafts, solids, rest, settle, shown, say } = bench();
+  await rest();
+  const good = aSolid(1);
+  solids[0]?.answer(good);
+  await settle();
+  store.edit('top.tip', 4);
+  drafts[1]?.refuse(lost);
+  await rest();
+  say(restarting);
+  solids[1]?.refuse(lost);
+  await rest();
+  expect(shown(), 'the last good solid').toMatchObject({ stamp: 'stale', mesh: good.mesh, solid: undefined });
+  expect(solids.length, 'nothing is asked of a kernel that starts').toBe(2);
+  say(ready);
+  expect(solids.slice(2).map(({ text }) => text.top.tip)).toEqual([4]);
+  say({ ...ready, kernel: 'building' });
+  await rest();
+  expect(shown().mesh).toBe(good.mesh);
+  const solid = aSolid(2);
+  solids[2]?.answer(solid);
+  await settle();
+  expect(shown()).toMatchObject({ stamp: 'solid', solid, trouble: undefined });
+  expect(solids.length).toBe(3);
+});
+
+test('while the lost solid waits for its kernel, the draft says that it follows', async () => {
+  const { drafts, solids, rest, settle, shown, say } = bench();
+  drafts[0]?.answer(aDraft(1));
+  await rest();
+  say(restarting);
+  solids[0]?.refuse(lost);
+  await settle();
+  expect(shown()).toMatchObject({ stamp: 'draft', trouble: undefined });
+});
+
+test('a design that loses the kernel twice is left to the person, whatever the kernel does', async () => {
+  const { building, solids, rest, settle, shown, say } = bench();
+  await rest();
+  const lose = async () => {
+    say(restarting);
+    solids.at(-1)?.refuse(lost);
+    await settle();
+  };
+  await lose();
+  say(ready);
+  await lose();
+  expect(shown().trouble, 'the press is there').toMatchObject(lost);
+  for (let i = 0; i < 5; i++) {
+    say(restarting);
+    say(ready);
+    await rest();
+  }
+  expect(solids.length).toBe(2);
+  building.again();
+  await rest();
+  expect(solids.length).toBe(3);
+  await lose();
+  say(ready);
+  await rest();
+  expect(solids.length).toBe(3);
+  expect(shown().trouble).toMatchObject(lost);
+});
+
+test('a lost solid that is no longer wanted is not asked for again', async () => {
+  const { store, solids, rest, settle, say } = bench();
+  await rest();
+  say(restarting);
+  solids[0]?.refuse(lost);
+  await settle();
+  store.edit('top.tip', 4);
+  await rest();
+  say(ready);
+  await rest();
+  expect(solids.map(({ text }) => text.top.tip)).toEqual([initialDesign().top.tip, 4]);
+});
+
+test('a design changed while its solid is being lost is asked for once, as it now is', async () => {
+  const { store, solids, rest, settle, say } = bench();
+  await rest();
+  store.edit('top.tip', 4);
+  say(restarting);
+  solids[0]?.refuse(lost);
+  await settle();
+  say(ready);
+  await rest();
+  expect(solids.map(({ text }) => text.top.tip)).toEqual([initialDesign().top.tip, 4]);
+});
+
+test('what the kernel itself refused is not asked for again when it is ready', async () => {
+  const { solids, rest, settle, shown, say } = bench();
+  await rest();
+  say({ ...ready, kernel: 'building' });
+  solids[0]?.refuse({ kind: 'kernel', message: 'The blend would not close.' });
+  await settle();
+  say(ready);
+  await rest();
+  expect(solids.length).toBe(1);
+  expect(shown().trouble).toMatchObject({ kind: 'kernel' });
 });
 
 test('a question that a newer one replaced is no trouble', async () => {

@@ -1,7 +1,7 @@
 import type { Holes } from '../../../models/curves/curves.ts';
 import type { Failure } from '../../../workers/protocol.ts';
 import type { DesignText } from '../../design/design.ts';
-import type { Client } from '../client/client.ts';
+import type { Client, ClientState } from '../client/client.ts';
 import { ClientError } from '../client/clientError.ts';
 import { judge } from '../store/judge.ts';
 import type { AppStore } from '../store/store.ts';
@@ -15,19 +15,24 @@ interface Wanted {
 }
 
 export interface Building {
-  /** Asks again for the present design, say after the kernel was lost. */
+  /** Asks again for the present design, say after the kernel was lost on it twice. */
   readonly again: () => void;
   readonly stop: () => void;
 }
 
 /**
  * Keeps the part in step with the document: the draft at once on every change, the exact solid when the design has
- * rested. While the document can't be made, that goes for the last good design. Each answer is kept with what it was asked for, so that an older one is never taken for current.
+ * rested. While the document can't be made, that goes for the last good design. Each answer is kept with what it was
+ * asked for, so that an older one is never taken for current. A solid that was lost with its worker is asked for again
+ * when the next worker is ready: once for a design, since it may be what the kernel dies of; then it takes a press.
  */
 export function keepBuilding(store: AppStore, client: Client): Building {
   let pause: ReturnType<typeof setTimeout> | undefined;
   let seen: Wanted | undefined;
   let stopped = false;
+  /** The solid that waits for the next worker, and the designs that had their second chance. */
+  let lost: Wanted | undefined;
+  const askedAgain = new WeakSet<DesignText>();
 
   const failed = (wanted: Wanted, error: unknown) => {
     const failure: Failure =
@@ -47,10 +52,27 @@ export function keepBuilding(store: AppStore, client: Client): Building {
   const solid = async (wanted: Wanted) => {
     try {
       const answer = await client.solid(wanted.text, wanted.holes);
-      if (!stopped) store.setPart({ solid: { ...wanted, answer }, newest: 'solid' });
+      if (stopped) return;
+      const { trouble } = store.getState().part;
+      store.setPart({
+        solid: { ...wanted, answer },
+        newest: 'solid',
+        trouble: sameAsked(wanted, trouble) ? undefined : trouble,
+      });
     } catch (error) {
-      failed(wanted, error);
+      const workerLost = error instanceof ClientError && error.failure.kind === 'stopped';
+      if (!workerLost || askedAgain.has(wanted.text)) failed(wanted, error);
+      else if (sameAsked(wanted, seen)) lost = wanted;
     }
+  };
+
+  const hear = (kernel: ClientState) => {
+    store.setState({ kernel });
+    if (!lost || kernel.kernel === 'starting' || kernel.kernel === 'restarting') return;
+    const wanted = lost;
+    lost = undefined;
+    askedAgain.add(wanted.text);
+    void solid(wanted);
   };
 
   const build = () => {
@@ -60,6 +82,7 @@ export function keepBuilding(store: AppStore, client: Client): Building {
     const wanted = { text, holes: session.holes };
     if (sameAsked(wanted, seen)) return;
     seen = wanted;
+    lost = undefined;
     clearTimeout(pause);
     if (sameAsked(wanted, part.solid)) return;
     void draft(wanted);
@@ -67,7 +90,7 @@ export function keepBuilding(store: AppStore, client: Client): Building {
   };
 
   const unsubscribe = store.subscribe(build);
-  const unheard = client.onState((kernel) => store.setState({ kernel }));
+  const unheard = client.onState(hear);
   build();
   return {
     again: () => {
