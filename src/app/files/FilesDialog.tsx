@@ -1,10 +1,15 @@
 import { useState } from 'react';
+import type { Holes } from '../../../models/curves/curves.ts';
 import { Dialog } from '../header/Dialog.tsx';
 import { judge } from '../store/judge.ts';
 import { useApp } from '../store/useApp.ts';
-import './files.css';
-import type { Holes } from '../../../models/curves/curves.ts';
 import { useWriting } from './useWriting.ts';
+import './files.css';
+
+const HOLES: readonly (readonly [Holes, string])[] = [
+  ['drilled', 'parallel, for the drill press or the mill; ream them later by hand'],
+  ['reamed', 'tapered, as they stand when the pins go in'],
+];
 
 const DEVIATIONS = ['0.1', '0.05', '0.02', '0.01', '0.005'] as const;
 
@@ -25,28 +30,19 @@ export function FilesDialog({ onClose }: { onClose: () => void }) {
       )}
       <fieldset className="file-holes">
         <legend>Pin holes</legend>
-        <label>
-          <input
-            type="radio"
-            name="file-holes"
-            checked={holes === 'drilled'}
-            onChange={() => setHoles('drilled')}
-          />
-          <span>
-            as drilled <small>parallel, for the drill press or the mill; ream them later by hand</small>
-          </span>
-        </label>
-        <label>
-          <input
-            type="radio"
-            name="file-holes"
-            checked={holes === 'reamed'}
-            onChange={() => setHoles('reamed')}
-          />
-          <span>
-            as reamed <small>tapered, as they stand when the pins go in</small>
-          </span>
-        </label>
+        {HOLES.map(([value, words]) => (
+          <label key={value}>
+            <input
+              type="radio"
+              name="file-holes"
+              checked={holes === value}
+              onChange={() => setHoles(value)}
+            />
+            <span>
+              as {value} <small>{words}</small>
+            </span>
+          </label>
+        ))}
       </fieldset>
       <section className="file-kind">
         <h3>STEP</h3>
