@@ -1,7 +1,9 @@
-import { readFile } from 'node:fs/promises';
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
+import { inkInRows } from './support/inkInRows.ts';
 import { pictures, test } from './support/page.ts';
 
 /** What the view says of the mesh it shows. */
@@ -32,6 +34,48 @@ async function change(page: Page, group: string, field: string, value: string) {
     { timeout: 90_000 },
   );
   return { before, after: await solidVolume(page) };
+}
+
+/**
+ * The cut across the slot and a pin, read from its picture when the view has come to rest: the part is 36 mm deep at
+ * the middle, and its outline crosses a row of pixels six times where the slot is cut, four times below its floor.
+ */
+async function cutAsDrawn(page: Page) {
+  let rows = await inkInRows(page.locator('.viewport-canvas'));
+  for (let last = ''; JSON.stringify(rows) !== last; rows = await inkInRows(page.locator('.viewport-canvas')))
+    last = JSON.stringify(rows);
+  const upper = longestRun(rows, 6);
+  const lower = longestRun(rows, 4);
+  expect(upper.length, 'rows of pixels through the slot').toBeGreaterThan(40);
+  expect(lower.length, 'rows of pixels below the slot').toBeGreaterThan(20);
+  // below the bevel, and above the line of the glue face
+  const [high, low] = [Math.round(0.3 * upper.length), Math.round(0.8 * lower.length)];
+  const [front = 0, slotFront = 0, slotBack = 0, ...hole] = upper[high] ?? [];
+  const [back = 0] = hole.slice(2);
+  const below = lower[low] ?? [];
+  const mm = 36 / (back - front);
+  const width = ([, , , start = 0, end = 0]: readonly number[]) => end - start;
+  const highWidth = width(upper[high] ?? []);
+  const lowWidth = width([0, 0, ...below]);
+  // the floor's own row lies between the two runs
+  const narrowing = (highWidth - lowWidth) / (upper.length - high + 1 + low);
+  return {
+    slotMm: mm * (slotBack - slotFront),
+    narrowing,
+    holeAtGlueMm: mm * (lowWidth - narrowing * (lower.length - low)),
+  };
+}
+
+/** The longest run of rows that are crossed this often. */
+function longestRun(rows: readonly (readonly number[])[], crossings: number): readonly (readonly number[])[] {
+  let longest: readonly (readonly number[])[] = [];
+  let run: (readonly number[])[] = [];
+  for (const row of rows) {
+    if (row.length === crossings) run.push(row);
+    else run = [];
+    if (run.length > longest.length) longest = run;
+  }
+  return longest;
 }
 
 const picture = (name: string) => path.join(pictures, `${name}.png`);
@@ -85,14 +129,49 @@ describe('the main job, by the page', () => {
     expect(await solidVolume(page)).toBeCloseTo(good, 0);
   });
 
-  test('cuts the part open across a pin and the slot', async ({ page }) => {
-    await page.getByRole('button', { name: 'Section', exact: true }).click();
+  test('cuts the part open across a pin and the slot: the slot is as wide, the hole as tapered as the design says', async ({
+    page,
+  }) => {
+    await change(page, 'pins', 'taper', '5');
+    await page.setViewportSize({ width: 1920, height: 1080 });
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    const view = page.locator('.viewport');
+    for (const name of ['Edges', 'Parallel', 'Section'])
+      await page.getByRole('button', { name, exact: true }).click();
     await page.getByRole('button', { name: /^x/ }).click();
-    await expect.poll(() => page.locator('.viewport').getAttribute('data-section')).toMatch(/^x /);
-    const area = Number(await page.locator('.viewport').getAttribute('data-cut-area'));
+    // of six pins, 57 mm from the first to the last, the fourth stands here
+    await page.getByLabel('Place of the cut, mm').fill('5.7');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => view.getAttribute('data-section')).toMatch(/^x 5.70 /);
+    const area = Number(await view.getAttribute('data-cut-area'));
     expect(area, 'area of the cut, mm²').toBeGreaterThan(100);
+    await page.getByRole('button', { name: 'Face the cut' }).click();
+
+    const reamed = await cutAsDrawn(page);
     await page.screenshot({ path: picture('section') });
-    await page.getByRole('button', { name: 'Section', exact: true }).click();
+    // a slot turned by 5° is cut slantwise
+    expect(reamed.slotMm, 'width of the slot in the cut').toBeCloseTo(3.2 / Math.cos((5 * Math.PI) / 180), 1);
+    expect(reamed.narrowing, 'what a hole reamed at 5° loses in width by depth').toBeCloseTo(
+      2 * Math.tan((2.5 * Math.PI) / 180),
+      2,
+    );
+    const figure = page.locator('details', { hasText: 'Reamed, at the glue face' }).locator('.figure-value');
+    expect(reamed.holeAtGlueMm, 'the hole at the glue face, as the figures say').toBeCloseTo(
+      Number.parseFloat((await figure.textContent()) ?? ''),
+      1,
+    );
+
+    await page.getByLabel('as drilled').click();
+    await solidVolume(page);
+    const drilled = await cutAsDrawn(page);
+    expect(drilled.narrowing, 'a drilled hole is parallel').toBeCloseTo(0, 2);
+    expect(drilled.holeAtGlueMm, 'a drill of 3/16 in').toBeCloseTo((25.4 * 3) / 16, 1);
+
+    await page.getByLabel('as reamed').click();
+    for (const name of ['Edges', 'Parallel', 'Section'])
+      await page.getByRole('button', { name, exact: true }).click();
+    await page.emulateMedia({ reducedMotion: null });
+    await page.setViewportSize({ width: 1280, height: 800 });
   });
 
   test('saves STEP and STL', async ({ page }) => {
@@ -108,6 +187,48 @@ describe('the main job, by the page', () => {
     }
     await page.screenshot({ path: picture('files') });
     await page.keyboard.press('Escape');
+  });
+
+  test('opens a saved design again, and undo brings back the one it replaced', async ({ page }) => {
+    const length = page.locator('#field-footprint-length');
+    if (!(await length.isVisible())) await page.locator('button[aria-controls="group-footprint"]').click();
+    await length.focus();
+    const seen = async () => ({
+      length: await length.inputValue(),
+      volume: await solidVolume(page),
+      lines: await page
+        .locator('.drawing-lines path')
+        .evaluateAll((all) => all.map((p) => p.getAttribute('d'))),
+      labels: await page.locator('.drawing-label').allTextContents(),
+    });
+    const saved = await seen();
+    expect(saved.labels).toContain('153');
+    const arriving = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save' }).click();
+    const download = await arriving;
+    expect(download.suggestedFilename()).toMatch(/\.pinbridge\.json$/);
+    const file = path.join(await mkdtemp(path.join(tmpdir(), 'pinbridge-')), download.suggestedFilename());
+    await download.saveAs(file);
+    await expect.poll(() => page.locator('.saved').textContent()).toBe('saved');
+
+    await change(page, 'footprint', 'length', '170');
+    const changed = await seen();
+    expect(changed.volume, 'a longer bridge is more wood').toBeGreaterThan(saved.volume + 100);
+    expect(changed.labels).toContain('170');
+    expect(changed.lines).not.toEqual(saved.lines);
+    expect(await page.locator('.saved').textContent()).toBe('changed since saved');
+
+    const choosing = page.waitForEvent('filechooser');
+    await page.getByRole('button', { name: 'Open' }).click();
+    await (await choosing).setFiles(file);
+    await expect.poll(() => length.inputValue()).toBe(saved.length);
+    await expect.poll(seen, { timeout: 90_000 }).toEqual(saved);
+    expect(await page.locator('.saved').textContent()).toBe('saved');
+
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => length.inputValue()).toBe('170');
+    await expect.poll(seen, { timeout: 90_000 }).toEqual(changed);
+    await rm(path.dirname(file), { recursive: true });
   });
 
   test('keeps the design through a reload', async ({ page }) => {

@@ -30,6 +30,11 @@ export const test = base
         complaints.push(`console: ${message.text()} (${message.location().url})`);
     });
     page.on('pageerror', (error) => complaints.push(`not caught: ${error.stack ?? error.message}`));
+    // No test can press the buttons of the system's own file dialogs: as in other browsers, files are downloaded and chosen.
+    await page.addInitScript(() => {
+      Reflect.deleteProperty(window, 'showSaveFilePicker');
+      Reflect.deleteProperty(window, 'showOpenFilePicker');
+    });
     await page.goto(inject('appUrl'));
     return { page, complaints };
   })
