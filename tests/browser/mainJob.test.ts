@@ -136,6 +136,8 @@ describe('the main job, by the page', () => {
     await page.setViewportSize({ width: 1920, height: 1080 });
     await page.emulateMedia({ reducedMotion: 'reduce' });
     const view = page.locator('.viewport');
+    const above = page.getByRole('button', { name: 'from above' });
+    await above.click();
     for (const name of ['Edges', 'Parallel', 'Section'])
       await page.getByRole('button', { name, exact: true }).click();
     await page.getByRole('button', { name: /^x/ }).click();
@@ -170,6 +172,11 @@ describe('the main job, by the page', () => {
     await page.getByLabel('as reamed').click();
     for (const name of ['Edges', 'Parallel', 'Section'])
       await page.getByRole('button', { name, exact: true }).click();
+    await expect
+      .poll(() => above.getAttribute('aria-pressed'), {
+        message: 'the closed part is seen as it was before the cut',
+      })
+      .toBe('true');
     await page.emulateMedia({ reducedMotion: null });
     await page.setViewportSize({ width: 1280, height: 800 });
   });

@@ -1,12 +1,12 @@
 import { Canvas } from '@react-three/fiber';
-import { useCallback, useMemo, useState } from 'react';
+import { useCallback, useMemo, useRef, useState } from 'react';
 import { NeutralToneMapping } from 'three';
 import type { PartMesh } from '../../../workers/protocol.ts';
 import { CameraRig, FILL } from './CameraRig.tsx';
 import { hasWebGl } from './hasWebGl.ts';
 import { litEdges } from './litEdges.ts';
 import { boxOf, meshVolume } from './meshFigures.ts';
-import { type Direction, FIRST_VIEW, SET_VIEWS, type SetView, setViewAt } from './pose.ts';
+import { type Direction, FIRST_VIEW, type Pose, SET_VIEWS, type SetView, setViewAt } from './pose.ts';
 import { Scene } from './Scene.tsx';
 import { SectionStrip } from './SectionStrip.tsx';
 import { facing, kept, type Section, sectionAcross, towardCut, within } from './section.ts';
@@ -46,6 +46,7 @@ export function Viewport({ mesh, stamp, dark, highlight }: Props) {
   const [parallel, setParallel] = useState(false);
   const [edges, setEdges] = useState(true);
   const [asked, setAsked] = useState<Section>();
+  const beforeCut = useRef<Pose>(undefined);
 
   const box = useMemo(() => boxOf(mesh?.positions ?? NOTHING), [mesh]);
   const volume = useMemo(() => (mesh ? meshVolume(mesh) : 0), [mesh]);
@@ -57,16 +58,26 @@ export function Viewport({ mesh, stamp, dark, highlight }: Props) {
   const cut = useCut(mesh, section);
   const onMove = useCallback(() => setSeen(setViewAt(rig.pose)), [rig]);
 
+  const turnTo = (pose: Pose) => rig.turnTo(pose, !matchMedia('(prefers-reduced-motion: reduce)').matches);
   const look = (direction: Direction, points = mesh && kept(mesh.positions, box, section), fill = FILL) => {
-    if (!points) return;
-    const gliding = !matchMedia('(prefers-reduced-motion: reduce)').matches;
-    rig.turnTo(rig.framing(points, direction, fill), gliding);
+    if (points) turnTo(rig.framing(points, direction, fill));
   };
   const cutAcross = (axis: Section['axis']) => {
     const next = sectionAcross(axis, box, rig.pose);
     setAsked(next);
     const direction = towardCut(next, rig.pose);
     if (direction && mesh) look(direction, kept(mesh.positions, box, next), CUT_FILL);
+  };
+
+  const setCutting = (cutting: boolean) => {
+    if (cutting) {
+      beforeCut.current = rig.pose;
+      cutAcross('x');
+      return;
+    }
+    setAsked(undefined);
+    // An eye that was brought to the cut would stand too near to the closed part.
+    if (beforeCut.current) turnTo(beforeCut.current);
   };
 
   return (
@@ -130,7 +141,7 @@ export function Viewport({ mesh, stamp, dark, highlight }: Props) {
           edges={edges}
           onEdges={setEdges}
           cutting={asked !== undefined}
-          onCutting={(cutting) => (cutting ? cutAcross('x') : setAsked(undefined))}
+          onCutting={setCutting}
         />
       )}
       {section && (
