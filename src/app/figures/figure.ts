@@ -12,7 +12,15 @@ export interface Figure {
   readonly path?: string;
 }
 
-/** A number with a fixed count of decimals, and never a minus before nothing. */
+/** A number with a fixed count of decimals, a true minus, and never a minus before nothing. */
 export function fixed(value: number, decimals: number): string {
-  return value.toFixed(decimals).replace(/^-(?=[0.]+$)/, '');
+  return value
+    .toFixed(decimals)
+    .replace(/^-(?=[0.]+$)/, '')
+    .replace('-', '−');
+}
+
+/** A centre of mass by its y and z, mm, as one would look for it on the bridge: `5.97 behind, 3.75 up`. */
+export function balance(y: number, z: number): string {
+  return `${fixed(Math.abs(y), 2)} ${y < 0 ? 'behind' : 'before'}, ${fixed(z, 2)} up`;
 }

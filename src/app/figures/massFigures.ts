@@ -1,7 +1,7 @@
 import { massG, type SurfaceFigures } from '../../../models/surface/figures.ts';
 import type { Design } from '../../design/design.ts';
 import { sameWood, WOODS } from '../../trade/woods.ts';
-import { type Figure, fixed } from './figure.ts';
+import { balance, type Figure, fixed } from './figure.ts';
 
 /** Mass, balance and size from the wood that stands over each point of the plan. */
 export function massFigures(
@@ -36,7 +36,7 @@ export function massFigures(
     },
     {
       label: 'Centre of mass',
-      value: `${fixed(Math.abs(y), 2)} ${y < 0 ? 'behind' : 'before'}, ${fixed(z, 2)} up`,
+      value: balance(y, z),
       unit: 'mm',
       formula:
         'from the middle of the slot toward the tail or the nut, and up from the glue plane; as reamed',

@@ -1,5 +1,5 @@
 import type { SolidFigures } from '../../../workers/protocol.ts';
-import { type Figure, fixed } from './figure.ts';
+import { balance, type Figure, fixed } from './figure.ts';
 
 /** What the exact kernel measured of the present design's solid. */
 export function solidFigures({
@@ -10,6 +10,7 @@ export function solidFigures({
   throughHoles,
 }: SolidFigures): readonly Figure[] {
   const [x0, y0, z0, x1, y1, z1] = boxMm;
+  const [x, y, z] = centroidMm;
   const measured = 'Measured on the exact solid, after it was found valid and closed.';
   return [
     {
@@ -27,18 +28,17 @@ export function solidFigures({
       source: measured,
     },
     {
-      label: 'Box',
+      label: 'Over all',
       value: `${fixed(x1 - x0, 2)} × ${fixed(y1 - y0, 2)} × ${fixed(z1 - z0, 2)}`,
       unit: 'mm',
       formula: `lowest point ${fixed(z0, 2)}, highest ${fixed(z1, 2)} over the glue plane`,
       source: measured,
     },
     {
-      label: 'Centroid',
-      value: centroidMm.map((c) => fixed(c, 2)).join(', '),
+      label: 'Centre of mass',
+      value: balance(y, z),
       unit: 'mm',
-      formula:
-        'toward the treble side, toward the nut, and up; from the middle of the slot on the glue plane',
+      formula: `from the middle of the slot toward the tail or the nut, and up from the glue plane; ${fixed(x, 2)} toward the treble side`,
       source: measured,
     },
     {

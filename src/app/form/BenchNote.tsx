@@ -42,7 +42,7 @@ function isNumber(field: Field): field is NumberField {
 function range(field: Field): string {
   if (field.kind === 'choice' || field.kind === 'text') return '';
   const unit = field.kind === 'lengths' ? 'mm' : UNIT_OF[field.kind];
-  return `${field.min} to ${field.max}${unit === '' || unit === '°' ? unit : ` ${unit}`}`;
+  return `${String(field.min).replace('-', '−')} to ${field.max}${unit === '' || unit === '°' ? unit : ` ${unit}`}`;
 }
 
 /** What a length typed in another unit is in millimetres. */

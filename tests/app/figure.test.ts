@@ -1,0 +1,32 @@
+import { expect, test } from 'vitest';
+import { balance, fixed } from '../../src/app/figures/figure.ts';
+import { solidFigures } from '../../src/app/figures/solidFigures.ts';
+
+test('a number has a true minus, and none before nothing', () => {
+  expect(fixed(-5.966, 2)).toBe('−5.97');
+  expect(fixed(-0.004, 2)).toBe('0.00');
+  expect(fixed(4, 1)).toBe('4.0');
+});
+
+test('the centre of mass is told by where one looks for it', () => {
+  expect(balance(-5.966, 3.75)).toBe('5.97 behind, 3.75 up');
+  expect(balance(0.5, 4)).toBe('0.50 before, 4.00 up');
+});
+
+test('the exact solid’s figures stand in the words and the form of those beside them', () => {
+  const figures = solidFigures({
+    valid: true,
+    volumeMm3: 32_092,
+    areaMm2: 13_124,
+    boxMm: [-76.5, -25, -0.39, 76.5, 11, 9.5],
+    centroidMm: [-0.25, -5.97, 3.75],
+    throughHoles: 6,
+  });
+  const value = (label: string) => figures.find((figure) => figure.label === label);
+  expect(value('Over all')).toMatchObject({
+    value: '153.00 × 36.00 × 9.89',
+    formula: 'lowest point −0.39, highest 9.50 over the glue plane',
+  });
+  expect(value('Centre of mass')?.value).toBe('5.97 behind, 3.75 up');
+  expect(value('Centre of mass')?.formula).toContain('−0.25 toward the treble side');
+});
