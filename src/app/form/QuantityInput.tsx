@@ -25,6 +25,7 @@ export function QuantityInput({ path, field, typed, invalid, describedBy }: Inpu
           type="text"
           inputMode="decimal"
           value={shown}
+          style={unit === '' ? undefined : { paddingRight: `calc(${unit.length}ch + 11px)` }}
           autoComplete="off"
           spellCheck={false}
           aria-invalid={invalid}

@@ -2,9 +2,9 @@ import { rememberTheme } from '../keep/theme.ts';
 import type { Theme } from '../store/state.ts';
 import { useApp, useAppStore } from '../store/useApp.ts';
 
-const WORDS: Readonly<Record<Theme, string>> = { auto: 'As the system', light: 'Day', dark: 'Night' };
+const WORDS: Readonly<Record<Theme, string>> = { auto: 'As the computer', light: 'Day', dark: 'Night' };
 
-/** The board by day, by night, or as the system has it. */
+/** The board by day, by night, or as the computer has it. */
 export function ThemeChoice() {
   const store = useAppStore();
   const theme = useApp(({ session }) => session.theme);
@@ -12,7 +12,7 @@ export function ThemeChoice() {
     <select
       className="theme"
       aria-label="Light"
-      title="The board by day, by night, or as the system has it"
+      title="The board by day, by night, or as the computer has it"
       value={theme}
       onChange={(event) => {
         const chosen = event.target.value as Theme;
