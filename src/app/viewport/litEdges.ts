@@ -11,8 +11,10 @@ const CELL = 0.35;
 const RIM = 0.6;
 /** A pin's mouth is wider than its narrowest place by up to this. */
 const MOUTH = 2.6;
-/** A string channel runs no further than this from its hole. */
+/** A string channel is narrower than its hole, and runs no further from it than this. */
 const CHANNEL = 11;
+/** It makes for its string, no further aside than this part of its run. */
+const ASIDE = 0.3;
 /** Beside a slot the top drops by more than this within `BESIDE`; beside a channel by less. */
 const SLOT_DROP = 2.6;
 const CHANNEL_DROP = 0.12;
@@ -40,12 +42,17 @@ export function litEdges(mesh: PartMesh, box: Box, path: string): Float32Array {
     const { drop, toOutside } = around(grid, outside, box[2], x, y);
     const toHole = Math.min(...holes.map((hole) => Math.hypot(x - hole.x, y - hole.y) - hole.radius));
     const onOutline = toOutside < RIM;
+    const inChannel =
+      drop > CHANNEL_DROP &&
+      drop < SLOT_DROP &&
+      toHole < CHANNEL &&
+      holes.some((hole) => y > hole.y && Math.abs(x - hole.x) < hole.radius + ASIDE * (y - hole.y));
     const belongs = {
       footprint: onOutline,
       underside: onOutline && z < box[2] + LOWEST,
-      pins: toHole < MOUTH || (!onOutline && toHole < CHANNEL && drop > CHANNEL_DROP && drop < SLOT_DROP),
+      pins: toHole < MOUTH || (!onOutline && inChannel),
       saddle: !onOutline && toHole >= MOUTH && drop >= SLOT_DROP,
-      top: !onOutline && toHole >= MOUTH && drop < SLOT_DROP && (toHole >= CHANNEL || drop <= CHANNEL_DROP),
+      top: !onOutline && toHole >= MOUTH && drop < SLOT_DROP && !inChannel,
     } satisfies Record<LitGroup, boolean>;
     if (belongs[group]) for (let k = 0; k < 6; k++) lit.push(edges[i + k] as number);
   }

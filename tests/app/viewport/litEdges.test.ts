@@ -1,14 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { litEdges } from '../../../src/app/viewport/litEdges.ts';
 import { boxOf } from '../../../src/app/viewport/meshFigures.ts';
-import { BLOCK, HOLE, partMesh, SLOT, slottedBlock } from './partMesh.ts';
+import { BLOCK, CHAMFER, channelledBlock, HOLE, partMesh, SLOT, slottedBlock } from './partMesh.ts';
 
 const mesh = partMesh(slottedBlock());
 const box = boxOf(mesh.positions);
 
 /** Length and middles of the lit edges. */
-function lit(path: string) {
-  const edges = litEdges(mesh, box, path);
+function lit(path: string, part = mesh) {
+  const edges = litEdges(part, box, path);
   const middles: [number, number, number][] = [];
   let length = 0;
   for (let i = 0; i < edges.length; i += 6) {
@@ -36,6 +36,22 @@ describe('which edges light up', () => {
     const around = 2 * (BLOCK.length + BLOCK.depth);
     expect(lit('footprint.length').length).toBeCloseTo(2 * around + 4 * BLOCK.height, 3);
     expect(lit('underside').length).toBeCloseTo(around, 3);
+  });
+
+  test('a string channel is the pins’, an edge taken off behind the hole is the top’s', () => {
+    const part = partMesh(channelledBlock());
+    const pins = lit('pins.channelWidth', part).middles;
+    expect(
+      pins.filter(([, y]) => y > HOLE.y + HOLE.above + 0.5).length,
+      'rims of the channel',
+    ).toBeGreaterThan(0);
+    expect(Math.min(...pins.map(([, y]) => y)), 'none behind the hole').toBeGreaterThan(
+      HOLE.y - HOLE.above - 1e-3,
+    );
+    const upper = lit('top.edge', part).middles.filter(
+      ([x, y]) => x === HOLE.x && Math.abs(y - CHAMFER + BLOCK.depth / 2) < 1e-3,
+    );
+    expect(upper.length, 'the chamfer’s upper edge').toBe(1);
   });
 
   test('none for a group that has no edges of its own', () => {

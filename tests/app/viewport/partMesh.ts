@@ -28,6 +28,23 @@ export function slottedBlock(): Manifold {
   return block().subtract(slot).subtract(hole);
 }
 
+/** The slotted block with a string channel from the hole toward the slot, and the back edge chamfered behind the hole. */
+export const CHANNEL = { length: 8, width: 1.6, depth: 1.5 };
+export const CHAMFER = 2;
+export function channelledBlock(): Manifold {
+  const { length, width, depth } = CHANNEL;
+  const channel = Solid.cube([width, length, 2 * depth], true).translate([
+    HOLE.x,
+    HOLE.y + length / 2,
+    BLOCK.height,
+  ]);
+  const side = CHAMFER * Math.SQRT2;
+  const corner = Solid.cube([20, side, side], true)
+    .rotate([45, 0, 0])
+    .translate([HOLE.x, -BLOCK.depth / 2, BLOCK.height]);
+  return slottedBlock().subtract(channel).subtract(corner);
+}
+
 export function ball(radius: number, hollow: number): Manifold {
   return Solid.sphere(radius, 64).subtract(Solid.sphere(hollow, 48));
 }
