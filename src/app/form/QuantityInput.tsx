@@ -19,13 +19,12 @@ export function QuantityInput({ path, field, typed, invalid, describedBy }: Inpu
       <label htmlFor={id} className="scrub" {...scrub}>
         {field.label}
       </label>
-      <span className="quantity">
+      <span className={unit === '' ? 'quantity' : `quantity in-${field.kind}`}>
         <input
           id={id}
           type="text"
           inputMode="decimal"
           value={shown}
-          style={unit === '' ? undefined : { paddingRight: `calc(${unit.length}ch + 11px)` }}
           autoComplete="off"
           spellCheck={false}
           aria-invalid={invalid}
