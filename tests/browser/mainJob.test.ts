@@ -36,14 +36,21 @@ async function change(page: Page, group: string, field: string, value: string) {
   return { before, after: await solidVolume(page) };
 }
 
+/** Where the line around a cut crosses the rows of the view's picture, when that has come to rest. */
+async function inkAtRest(page: Page) {
+  const canvas = page.locator('.viewport-canvas');
+  let rows = await inkInRows(canvas);
+  for (let last = ''; JSON.stringify(rows) !== last; rows = await inkInRows(canvas))
+    last = JSON.stringify(rows);
+  return rows;
+}
+
 /**
- * The cut across the slot and a pin, read from its picture when the view has come to rest: the part is 36 mm deep at
- * the middle, and its outline crosses a row of pixels six times where the slot is cut, four times below its floor.
+ * The cut across the slot and a pin, read from its picture: the part is 36 mm deep at the middle, and its outline
+ * crosses a row of pixels six times where the slot is cut, four times below its floor.
  */
 async function cutAsDrawn(page: Page) {
-  let rows = await inkInRows(page.locator('.viewport-canvas'));
-  for (let last = ''; JSON.stringify(rows) !== last; rows = await inkInRows(page.locator('.viewport-canvas')))
-    last = JSON.stringify(rows);
+  const rows = await inkAtRest(page);
   const upper = longestRun(rows, 6);
   const lower = longestRun(rows, 4);
   expect(upper.length, 'rows of pixels through the slot').toBeGreaterThan(40);
@@ -133,13 +140,16 @@ describe('the main job, by the page', () => {
     page,
   }) => {
     await change(page, 'pins', 'taper', '5');
-    await page.setViewportSize({ width: 1920, height: 1080 });
     await page.emulateMedia({ reducedMotion: 'reduce' });
     const view = page.locator('.viewport');
     const above = page.getByRole('button', { name: 'from above' });
     await above.click();
     for (const name of ['Edges', 'Parallel', 'Section'])
       await page.getByRole('button', { name, exact: true }).click();
+    await page.getByRole('button', { name: /^y/ }).click();
+    const lengthwise = (await inkAtRest(page)).flat();
+    expect(Math.min(...lengthwise), 'the cut along the bridge is wholly in the view').toBeGreaterThan(20);
+    await page.setViewportSize({ width: 1920, height: 1080 });
     await page.getByRole('button', { name: /^x/ }).click();
     // of six pins, 57 mm from the first to the last, the fourth stands here
     await page.getByLabel('Place of the cut, mm').fill('5.7');

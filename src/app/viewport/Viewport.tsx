@@ -63,9 +63,11 @@ export function Viewport({ mesh, stamp, dark, highlight }: Props) {
     if (points) turnTo(rig.framing(points, direction, fill));
   };
   const cutAcross = (axis: Section['axis']) => {
-    const next = sectionAcross(axis, box, rig.pose);
+    // After another cut the eye stands before that one: where it stood before the first says more.
+    const eye = beforeCut.current ?? rig.pose;
+    const next = sectionAcross(axis, box, eye);
     setAsked(next);
-    const direction = towardCut(next, rig.pose);
+    const direction = towardCut(next, eye) ?? (section && eye);
     if (direction && mesh) look(direction, kept(mesh.positions, box, next), CUT_FILL);
   };
 
