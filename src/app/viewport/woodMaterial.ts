@@ -84,7 +84,8 @@ const fragmentShader = /* glsl */ `
 
     float facing = dot(n, key);
     float direct = max(0.0, (facing + 0.15) / 1.15);
-    float sky = 0.5 + 0.5 * mix(n.z, dot(n, viewUp), 0.4);
+    // Turned over, the part is lit from above as well.
+    float sky = 0.5 + 0.5 * mix(abs(n.z), dot(n, viewUp), 0.4);
     vec3 ambient = mix(vec3(0.34, 0.30, 0.27), vec3(0.62, 0.64, 0.68), sky);
     vec3 light = ambient * open * open + vec3(1.75, 1.64, 1.48) * direct * falloff * mix(1.0, open, 0.75);
 
