@@ -1,25 +1,18 @@
 import type { Curves } from '../models/curves/curves.ts';
 import { createDrafter } from '../models/draft/draftMesh.ts';
-import { cut } from '../models/kernel/booleans.ts';
-import type { Kernel } from '../models/kernel/kernel.ts';
 import { loadKernel } from '../models/kernel/loadKernel.ts';
 import { meshOf } from '../models/kernel/mesh.ts';
-import { scoped } from '../models/kernel/scope.ts';
 import { writeStep } from '../models/kernel/step.ts';
 import { writeStl } from '../models/kernel/stl.ts';
-import { body } from '../models/solid/body.ts';
 import { type BridgeBuilder, createBridgeBuilder } from '../models/solid/bridge.ts';
-import { channelTool } from '../models/solid/channelTool.ts';
-import { edging } from '../models/solid/edging.ts';
-import { pinTool } from '../models/solid/pinTool.ts';
-import { slotTool } from '../models/solid/slotTool.ts';
 import { surfaceFigures } from '../models/surface/figures.ts';
 import { acceptDesign } from '../src/design/acceptDesign.ts';
 import { initialDesign } from '../src/design/initial.ts';
+import { plainBuild } from './plainBuild.ts';
 
 /**
- * `npm run bench`: medians in milliseconds, and ratios to a plain build of the same part measured in the same run: one
- * cut after another on the single-thread kernel, the edge last. Nothing here is a test.
+ * `npm run bench`: medians in milliseconds, and ratios to `plainBuild` of the same part in the same run on the
+ * single-thread kernel. Nothing here is a test.
  */
 const RUNS = 7;
 
@@ -54,21 +47,6 @@ const CHANGES: Readonly<Record<string, readonly [Curves, Curves]>> = Object.from
     ) as [Curves, Curves],
   ]),
 );
-
-function plain(kernel: Kernel): void {
-  scoped((scope) => {
-    const tools = [
-      slotTool(kernel, scope, base),
-      ...base.pins.map((pin) => pinTool(kernel, scope, pin, 'reamed')),
-      ...base.channels.map((channel) => channelTool(kernel, scope, channel)),
-    ];
-    const cutAll = tools.reduce(
-      (shape, tool) => cut(kernel, scope, shape, [tool]),
-      body(kernel, scope, base),
-    );
-    edging(kernel, scope, cutAll, base);
-  });
-}
 
 const median = (values: readonly number[]) => [...values].sort((a, b) => a - b)[values.length >> 1] as number;
 
@@ -108,7 +86,7 @@ const times = new Map<string, number[]>();
 const note = (name: string, ms: number) => times.set(name, [...(times.get(name) ?? []), ms]);
 for (let run = 0; run <= RUNS; run++) {
   const keep = run === 0 ? () => {} : note; // the first round warms up
-  keep('plain build, one thread', await timed(() => plain(single)));
+  keep('plain build, one thread', await timed(() => plainBuild(single, base)));
   for (const [name, builder] of builders) {
     builder.dispose();
     const full = await cutThenChecked(builder, base);

@@ -46,32 +46,6 @@ export function revolve(kernel: Kernel, scope: Scope, base: TopoDS_Shape, [x, y]
   return scope.own(scope.own(new oc.BRepPrimAPI_MakeRevol(base, axis, false)).Shape());
 }
 
-/**
- * The part of a sphere round the plane's origin, centre straight below at −R, reaching `hx`, `hy` mm from the origin,
- * swept down. Its poles lie far out on ±Y, so that no seam or pole falls in the wood.
- */
-export function domePatch(
-  kernel: Kernel,
-  scope: Scope,
-  radius: number,
-  hx: number,
-  hy: number,
-  down: number,
-): TopoDS_Shape {
-  const { oc } = kernel;
-  const centre = point(kernel, scope, [0, 0, -radius]);
-  const frame = scope.own(
-    new oc.gp_Ax3(centre, scope.own(new oc.gp_Dir(0, 1, 0)), scope.own(new oc.gp_Dir(1, 0, 0))),
-  );
-  const sphere = scope.own(new oc.Geom_SphericalSurface(frame, radius));
-  // the frame's u runs in the x–z plane; its top, +Z, is at three quarters of a turn
-  const top = 1.5 * Math.PI;
-  const du = Math.asin(Math.min(1, hx / radius)) * 1.02;
-  const dv = Math.asin(Math.min(1, hy / radius)) * 1.02;
-  const patch = scope.own(new oc.BRepBuilderAPI_MakeFace(sphere, top - du, top + du, -dv, dv, 1e-6));
-  return prism(kernel, scope, scope.own(patch.Face()), [0, 0, -down]);
-}
-
 export function point(kernel: Kernel, scope: Scope, [x, y, z]: Vector) {
   return scope.own(new kernel.oc.gp_Pnt(x, y, z));
 }

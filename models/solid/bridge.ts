@@ -7,7 +7,6 @@ import { Scope } from '../kernel/scope.ts';
 import type { PartMesh } from '../mesh/partMesh.ts';
 import { body } from './body.ts';
 import { channelTool } from './channelTool.ts';
-import { edging } from './edging.ts';
 import { gate } from './gate.ts';
 import { pinTool } from './pinTool.ts';
 import { slotTool } from './slotTool.ts';
@@ -125,13 +124,8 @@ function chain(kernel: Kernel): readonly Feature[] {
   return [
     {
       name: 'body',
-      reads: ({ outline, profile, underside }) => [outline, profile, underside],
+      reads: ({ outline, profile, underside, edge }) => [outline, profile, underside, edge],
       make: (scope, _before, curves) => body(kernel, scope, curves),
-    },
-    {
-      name: 'edge',
-      reads: ({ edge }) => edge,
-      make: (scope, before, curves) => edging(kernel, scope, before as Shape, curves),
     },
     {
       name: 'pin holes',

@@ -1,6 +1,6 @@
+import type { PlanBox } from '../curves/rim/plan.ts';
 import type { Point } from '../curves/segment.ts';
 import type { Interval } from './interval.ts';
-import type { PlanBox } from './plan.ts';
 
 /** The body that cuts go into: heights of its faces, mm. */
 export interface Body {

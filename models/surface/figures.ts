@@ -1,5 +1,5 @@
 import type { Curves, Holes } from '../curves/curves.ts';
-import type { Spot } from './edgeCut.ts';
+import type { Spot } from '../curves/rim/rim.ts';
 import { integrate } from './integrate.ts';
 import { partsOf } from './parts.ts';
 import { boxOf, type Surface } from './surface.ts';

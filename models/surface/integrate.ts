@@ -1,13 +1,13 @@
+import type { Plan } from '../curves/rim/plan.ts';
+import type { EdgeCut } from '../curves/rim/rim.ts';
+import type { Top } from '../curves/rim/top.ts';
 import { lengthOf, type Segment, sweepOf } from '../curves/segment.ts';
 import { undersideHeight } from '../curves/underside.ts';
 import type { Body } from './cut.ts';
-import type { EdgeCut } from './edgeCut.ts';
 import { between, gauss, panels } from './gauss.ts';
 import { type Intervals, within } from './interval.ts';
 import type { Parts } from './parts.ts';
-import type { Plan } from './plan.ts';
 import { columns } from './surface.ts';
-import type { Top } from './top.ts';
 
 /** Volume in mm³ and its first moments about the part's axes in mm⁴. */
 export interface Moments {

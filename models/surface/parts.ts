@@ -1,12 +1,12 @@
 import type { Curves, Holes, Underside } from '../curves/curves.ts';
+import { edgeOf } from '../curves/rim/edgeOf.ts';
+import { type Plan, planOf } from '../curves/rim/plan.ts';
+import type { EdgeCut } from '../curves/rim/rim.ts';
+import { type Top, topOf } from '../curves/rim/top.ts';
 import { channelCut } from './channelCut.ts';
 import type { Cut } from './cut.ts';
-import type { EdgeCut } from './edgeCut.ts';
-import { edgeOf } from './edgeOf.ts';
 import { pinCut } from './pinCut.ts';
-import { type Plan, planOf } from './plan.ts';
 import { slotCut } from './slotCut.ts';
-import { type Top, topOf } from './top.ts';
 
 /** A bridge taken apart: the body between outline, underside and top, its edge, and the cuts in their order. */
 export interface Parts {

@@ -1,10 +1,10 @@
 import type { Curves, Holes } from '../curves/curves.ts';
+import { outermost } from '../curves/rim/plan.ts';
 import type { Point } from '../curves/segment.ts';
 import { undersideHeight } from '../curves/underside.ts';
 import type { Cut } from './cut.ts';
 import { type Intervals, without } from './interval.ts';
 import { type Parts, partsOf } from './parts.ts';
-import { outermost } from './plan.ts';
 
 /** The wood of a bridge, standing over the plan. All in mm. */
 export interface Surface {

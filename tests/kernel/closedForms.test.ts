@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import type { Curves } from '../../models/curves/curves.ts';
 import type { Chain, Point } from '../../models/curves/segment.ts';
 import { arc, line } from '../../models/curves/segment.ts';
 import { cut } from '../../models/kernel/booleans.ts';
@@ -6,7 +7,8 @@ import type { Kernel } from '../../models/kernel/kernel.ts';
 import { loadKernel } from '../../models/kernel/loadKernel.ts';
 import { volumeOf } from '../../models/kernel/measure.ts';
 import { type Scope, scoped } from '../../models/kernel/scope.ts';
-import { closedPath, domePatch, face, prism, revolve } from '../../models/kernel/shapes.ts';
+import { closedPath, face, prism, revolve } from '../../models/kernel/shapes.ts';
+import { body } from '../../models/solid/body.ts';
 
 // Closed forms of elementary solid geometry, derived; the frustum's figure is 301.656 mm³ for 5.6/4.867 × 14 (derived).
 
@@ -40,19 +42,43 @@ describe('the kernel agrees with closed forms within 1e-6', () => {
   test('a round slab hollowed by a sphere loses a cap: πh²(3R − h)/3', () => {
     const [r, sphere, thickness] = [20, 7620, 9];
     const h = sphere - Math.sqrt(sphere ** 2 - r ** 2);
-    const volume = scoped((scope) => {
-      const disc: Chain = [arc([r, 0], [-r, 0], [0, 0], 1), arc([-r, 0], [r, 0], [0, 0], 1)];
-      const blank = prism(
-        kernel,
-        scope,
-        face(kernel, scope, disc, ([x, y]) => [x, y, -h]),
-        [0, 0, thickness + h],
-      );
-      return volumeOf(kernel, cut(kernel, scope, blank, [domePatch(kernel, scope, sphere, 30, 31.7, 5)]))
-        .volume;
-    });
+    const level: Chain = [line([-r - 3, thickness], [r + 3, thickness])];
+    const disc: Chain = [arc([r, 0], [-r, 0], [0, 0], 1), arc([-r, 0], [r, 0], [0, 0], 1)];
+    const curves = {
+      outline: disc,
+      underside: { shape: 'sphere', radius: sphere },
+      profile: { chain: level, thickness },
+      edge: { kind: 'none' },
+    } as unknown as Curves;
+    const volume = scoped((scope) => volumeOf(kernel, body(kernel, scope, curves)).volume);
     const cap = (Math.PI * h * h * (3 * sphere - h)) / 3;
     expect(off(volume, Math.PI * r * r * (thickness + h) - cap)).toBeLessThan(1e-6);
+  });
+
+  test('its edge rounded over loses Pappus’s share: 2π(R·r²(1 − π/4) − r³(5/6 − π/4))', () => {
+    const [R, r, thickness] = [20, 2.5, 9];
+    const curves = {
+      outline: [arc([R, 0], [-R, 0], [0, 0], 1), arc([-R, 0], [R, 0], [0, 0], 1)],
+      underside: { shape: 'flat' },
+      profile: { chain: [line([-R - 3, thickness], [R + 3, thickness])], thickness },
+      edge: { kind: 'round', size: r },
+    } as unknown as Curves;
+    const volume = scoped((scope) => volumeOf(kernel, body(kernel, scope, curves)).volume);
+    // the corner outside a quarter circle has the area r²(1 − π/4); its moment about the wall is r³(5/6 − π/4)
+    const taken = 2 * Math.PI * (R * r * r * (1 - Math.PI / 4) - r ** 3 * (5 / 6 - Math.PI / 4));
+    expect(off(volume, Math.PI * R * R * thickness - taken)).toBeLessThan(1e-6);
+  });
+
+  test('its edge chamfered loses a triangle turned: πe²(R − e/3)', () => {
+    const [R, e, thickness] = [20, 2.5, 9];
+    const curves = {
+      outline: [arc([R, 0], [-R, 0], [0, 0], 1), arc([-R, 0], [R, 0], [0, 0], 1)],
+      underside: { shape: 'flat' },
+      profile: { chain: [line([-R - 3, thickness], [R + 3, thickness])], thickness },
+      edge: { kind: 'chamfer', size: e },
+    } as unknown as Curves;
+    const volume = scoped((scope) => volumeOf(kernel, body(kernel, scope, curves)).volume);
+    expect(off(volume, Math.PI * R * R * thickness - Math.PI * e * e * (R - e / 3))).toBeLessThan(1e-6);
   });
 
   test('a tapered hole takes a frustum: πh(R² + Rr + r²)/3', () => {

@@ -1,6 +1,6 @@
 import { edgeBreaks } from './edgeBreaks.ts';
-import type { EdgeCut } from './edgeCut.ts';
 import { facesAlongY, type Plan } from './plan.ts';
+import type { EdgeCut } from './rim.ts';
 import { rootOfFalling } from './root.ts';
 import type { Top } from './top.ts';
 
@@ -49,6 +49,8 @@ export function roundOver(r: number, plan: Plan, top: Top): EdgeCut {
       const c = centre(rootOfFalling(offSquare, s, 4 * r, guess));
       return top.height(c.x, r) + Math.sqrt(Math.max(0, r * r - (x - c.x) ** 2 - (y - c.y) ** 2));
     },
+    // the ball touches the wall square to the outline
+    wallAt: (s) => s,
     across: (s) => {
       const c = centre(s);
       const z = top.height(c.x, r);

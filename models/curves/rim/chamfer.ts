@@ -1,6 +1,6 @@
 import { edgeBreaks } from './edgeBreaks.ts';
-import type { EdgeCut, Spot } from './edgeCut.ts';
 import { facesAlongY, type Place, type Plan } from './plan.ts';
+import type { EdgeCut, Spot } from './rim.ts';
 import { rootOfFalling } from './root.ts';
 import type { Top } from './top.ts';
 
@@ -8,6 +8,8 @@ import type { Top } from './top.ts';
 interface Ruling {
   readonly top: Spot;
   readonly wall: Spot;
+  /** The wall's point by its length along the outline. */
+  readonly wallAt: number;
 }
 
 /**
@@ -20,7 +22,7 @@ export function chamfer(e: number, plan: Plan, top: Top): EdgeCut {
     const q = plan.at(s);
     const z = top.height(q.x, 0);
     const rise = top.slope(q.x, 0) * q.dx;
-    return { top: onTop(q, z, rise, e, top), wall: onWall(s, q, z, rise, e, plan) };
+    return { top: onTop(q, z, rise, e, top), ...onWall(s, q, z, rise, e, plan) };
   };
 
   return {
@@ -39,6 +41,7 @@ export function chamfer(e: number, plan: Plan, top: Top): EdgeCut {
       const share = ((x - t[0]) * dx + (y - t[1]) * dy) / (dx * dx + dy * dy);
       return share <= 0 ? top.height(x, 0) : t[2] + Math.min(1, share) * (w[2] - t[2]);
     },
+    wallAt: (s) => ruling(s).wallAt,
     across: (s) => {
       const { top: t, wall: w } = ruling(s);
       return (share) => [
@@ -76,7 +79,14 @@ function onTop(q: Place, z: number, rise: number, e: number, top: Top): Spot {
 }
 
 /** The wall's point in the edge's normal plane, `e` from the edge: so far along the outline and so far down. */
-function onWall(s: number, q: Place, z: number, rise: number, e: number, plan: Plan): Spot {
+function onWall(
+  s: number,
+  q: Place,
+  z: number,
+  rise: number,
+  e: number,
+  plan: Plan,
+): Pick<Ruling, 'wall' | 'wallAt'> {
   let down = e / Math.sqrt(1 + rise * rise);
   let along = down * rise;
   let p = plan.at(s + along);
@@ -92,5 +102,5 @@ function onWall(s: number, q: Place, z: number, rise: number, e: number, plan: P
     p = plan.at(s + along);
     if (Math.abs(f) + Math.abs(g) < 1e-13) break;
   }
-  return [p.x, p.y, z - down];
+  return { wall: [p.x, p.y, z - down], wallAt: s + along };
 }

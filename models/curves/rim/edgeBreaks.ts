@@ -1,4 +1,4 @@
-import { lengthOf, sweepOf } from '../curves/segment.ts';
+import { lengthOf, sweepOf } from '../segment.ts';
 import type { Plan } from './plan.ts';
 
 /**

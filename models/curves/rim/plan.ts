@@ -1,12 +1,4 @@
-import {
-  type Arc,
-  type Chain,
-  lengthOf,
-  type Point,
-  pointAt,
-  type Segment,
-  sweepOf,
-} from '../curves/segment.ts';
+import { type Arc, type Chain, lengthOf, type Point, pointAt, type Segment, sweepOf } from '../segment.ts';
 
 /** A box in plan, mm. */
 export interface PlanBox {

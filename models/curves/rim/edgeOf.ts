@@ -1,7 +1,7 @@
-import type { Edge } from '../curves/curves.ts';
+import type { Edge } from '../curves.ts';
 import { chamfer } from './chamfer.ts';
-import type { EdgeCut } from './edgeCut.ts';
 import type { Plan } from './plan.ts';
+import type { EdgeCut } from './rim.ts';
 import { roundOver } from './roundOver.ts';
 import type { Top } from './top.ts';
 

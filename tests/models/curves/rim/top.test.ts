@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { heightOn, insetProfile } from '../../../models/curves/topHeight.ts';
-import { topOf } from '../../../models/surface/top.ts';
-import { acceptedDesigns } from '../../support/designs.ts';
+import { topOf } from '../../../../models/curves/rim/top.ts';
+import { heightOn, insetProfile } from '../../../../models/curves/topHeight.ts';
+import { acceptedDesigns } from '../../../support/designs.ts';
 
 // Two programs for one drawing: the chain moved in and then looked up, and heights looked up without a chain.
 test('heights under the top are those of the profile moved in', () => {

@@ -1,5 +1,5 @@
-import type { Profile } from '../curves/curves.ts';
-import { directionAt, type Segment } from '../curves/segment.ts';
+import type { Profile } from '../curves.ts';
+import { directionAt, type Segment } from '../segment.ts';
 
 /** The uncut top and everything parallel to it inside the wood, over x alone. */
 export interface Top {
