@@ -1,6 +1,5 @@
-import type { TopoDS_Face } from 'replicad-opencascadejs';
 import { chebyshev, fitBezier, polesThrough } from './bezier.ts';
-import type { Kernel } from './kernel.ts';
+import type { Face, Kernel } from './kernel.ts';
 import { KernelError } from './kernelError.ts';
 import type { Scope } from './scope.ts';
 import { point, type Vector } from './shapes.ts';
@@ -16,12 +15,7 @@ export const FIT = { asked: 1e-7, allowed: 2e-4 } as const;
 const ROUND = 6;
 
 /** The part of a surface that a closed chain of paths on it bounds. */
-export function trimmedFace(
-  kernel: Kernel,
-  scope: Scope,
-  surface: Surface,
-  loop: readonly Path[],
-): TopoDS_Face {
+export function trimmedFace(kernel: Kernel, scope: Scope, surface: Surface, loop: readonly Path[]): Face {
   const { oc } = kernel;
   const wire = scope.own(new oc.BRepBuilderAPI_MakeWire());
   for (const path of loop) {
@@ -51,7 +45,7 @@ export function bandFace(
   scope: Scope,
   band: (t: number) => (share: number) => Vector,
   bent: 'flat' | 'round',
-): TopoDS_Face {
+): Face {
   const { oc } = kernel;
   const across = bent === 'flat' ? 1 : ROUND;
   const shares = chebyshev(across);

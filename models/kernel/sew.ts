@@ -1,5 +1,4 @@
-import type { TopoDS_Face, TopoDS_Shape } from 'replicad-opencascadejs';
-import type { Kernel } from './kernel.ts';
+import type { Face, Kernel, Shape } from './kernel.ts';
 import { KernelError } from './kernelError.ts';
 import type { Scope } from './scope.ts';
 
@@ -7,7 +6,7 @@ import type { Scope } from './scope.ts';
 const SEAM = 2e-4;
 
 /** The solid that faces enclose, wherever each looks. Throws `KernelError` when they leave a gap. */
-export function sew(kernel: Kernel, scope: Scope, faces: readonly TopoDS_Face[]): TopoDS_Shape {
+export function sew(kernel: Kernel, scope: Scope, faces: readonly Face[]): Shape {
   const { oc } = kernel;
   const sewing = scope.own(new oc.BRepBuilderAPI_Sewing(SEAM, true, true, true, false));
   for (const face of faces) sewing.Add(face);
@@ -15,7 +14,7 @@ export function sew(kernel: Kernel, scope: Scope, faces: readonly TopoDS_Face[])
   const open = sewing.NbFreeEdges();
   if (open > 0) throw new KernelError('body', `its faces leave ${open} seams open`);
   const shell = scope.own(sewing.SewedShape());
-  const solidIn = (outward: TopoDS_Shape) => {
+  const solidIn = (outward: Shape) => {
     const made = scope.own(new oc.BRepBuilderAPI_MakeSolid(scope.own(oc.TopoDS.Shell(outward))));
     return scope.own(made.Solid());
   };

@@ -1,7 +1,6 @@
-import type { TopoDS_Face } from 'replicad-opencascadejs';
 import type { Rim } from '../curves/rim/rim.ts';
 import { bandFace } from '../kernel/faces.ts';
-import type { Kernel } from '../kernel/kernel.ts';
+import type { Face, Kernel } from '../kernel/kernel.ts';
 import type { Scope } from '../kernel/scope.ts';
 import type { Stretches } from './rimStretches.ts';
 
@@ -12,7 +11,7 @@ export function bandFaces(
   rim: Rim,
   stretches: Stretches,
   kind: 'round' | 'chamfer',
-): readonly TopoDS_Face[] {
+): readonly Face[] {
   return Array.from({ length: stretches.count }, (_, i) => {
     const [from, to] = [stretches.start(i), stretches.start(i + 1)];
     const band = (t: number) => rim.across(from + t * (to - from));

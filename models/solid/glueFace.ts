@@ -1,10 +1,9 @@
-import type { TopoDS_Face } from 'replicad-opencascadejs';
 import type { Underside } from '../curves/curves.ts';
 import type { Plan } from '../curves/rim/plan.ts';
 import { pointAt, type Segment, sweepOf } from '../curves/segment.ts';
 import { undersideHeight } from '../curves/underside.ts';
 import { type Path, trimmedFace } from '../kernel/faces.ts';
-import type { Kernel } from '../kernel/kernel.ts';
+import type { Face, Kernel } from '../kernel/kernel.ts';
 import type { Scope } from '../kernel/scope.ts';
 import { cylinder, dome, plane, type Surface } from '../kernel/surfaces.ts';
 
@@ -12,7 +11,7 @@ import { cylinder, dome, plane, type Surface } from '../kernel/surfaces.ts';
 const LONGEST_TURN = 1.7;
 
 /** The face that is glued to the soundboard. */
-export function glueFace(kernel: Kernel, scope: Scope, plan: Plan, underside: Underside): TopoDS_Face {
+export function glueFace(kernel: Kernel, scope: Scope, plan: Plan, underside: Underside): Face {
   const loop = plan.pieces.flatMap((piece) => footPaths(piece, underside));
   return trimmedFace(kernel, scope, surfaceOf(kernel, scope, underside), loop);
 }

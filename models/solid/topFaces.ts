@@ -1,20 +1,14 @@
-import type { TopoDS_Face } from 'replicad-opencascadejs';
 import type { Top } from '../curves/rim/top.ts';
 import { directionAt, pointAt, type Segment } from '../curves/segment.ts';
 import { type Path, trimmedFace } from '../kernel/faces.ts';
-import type { Kernel } from '../kernel/kernel.ts';
+import type { Face, Kernel } from '../kernel/kernel.ts';
 import type { Scope } from '../kernel/scope.ts';
 import { cylinder, plane, type Surface } from '../kernel/surfaces.ts';
 import type { Stretches } from './rimStretches.ts';
 import { straight } from './straight.ts';
 
 /** The faces of the top inside the rim: one for each piece of the profile that reaches it. */
-export function topFaces(
-  kernel: Kernel,
-  scope: Scope,
-  top: Top,
-  stretches: Stretches,
-): readonly TopoDS_Face[] {
+export function topFaces(kernel: Kernel, scope: Scope, top: Top, stretches: Stretches): readonly Face[] {
   const { topJoints } = stretches;
   const joints = top.joints(0);
   return Array.from({ length: topJoints.length + 1 }, (_, i) => {

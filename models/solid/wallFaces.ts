@@ -1,9 +1,8 @@
-import type { TopoDS_Face } from 'replicad-opencascadejs';
 import type { Underside } from '../curves/curves.ts';
 import type { Plan } from '../curves/rim/plan.ts';
 import { directionAt, pointAt, type Segment } from '../curves/segment.ts';
 import { type Path, trimmedFace } from '../kernel/faces.ts';
-import type { Kernel } from '../kernel/kernel.ts';
+import type { Face, Kernel } from '../kernel/kernel.ts';
 import type { Scope } from '../kernel/scope.ts';
 import { cylinder, plane, type Surface } from '../kernel/surfaces.ts';
 import { footPaths } from './glueFace.ts';
@@ -17,7 +16,7 @@ export function wallFaces(
   plan: Plan,
   underside: Underside,
   stretches: Stretches,
-): readonly TopoDS_Face[] {
+): readonly Face[] {
   return plan.pieces.map((piece, k) => {
     const foot = footPaths(piece, underside);
     const from = stretches.atWallJoint(k);
