@@ -10,6 +10,9 @@ export interface Setback {
   readonly nutMm: number;
 }
 
+// many times quicker than Math.hypot, whose care for overflow nothing here needs
+const length = (along: number, up: number) => Math.sqrt(along * along + up * up);
+
 /**
  * How sharp a fretted note is against equal temperament from its own open string, cents: I2, after Anderson &
  * Beausoleil, J. Acoust. Soc. Am. 156(1), 683 (2024). Four causes: the length left between fret and saddle, the mass
@@ -22,9 +25,9 @@ export function centsError(setup: IntonationSetup, fret: number, saddleMm: numbe
   const { scaleMm, heights, stretch, bending, clampedEnds } = setup;
   const g = 2 ** (fret / 12);
   const behind = scaleMm / g;
-  const open = Math.hypot(scaleMm + saddleMm + nutMm, heights.saddleMm - heights.nutMm);
-  const sounding = Math.hypot(behind + saddleMm, heights.saddleMm);
-  const silent = Math.hypot(scaleMm - behind + nutMm, heights.nutMm);
+  const open = length(scaleMm + saddleMm + nutMm, heights.saddleMm - heights.nutMm);
+  const sounding = length(behind + saddleMm, heights.saddleMm);
+  const silent = length(scaleMm - behind + nutMm, heights.nutMm);
   const longer = (sounding + silent - open) / open;
   const tenser = 1 + stretch * longer;
   const stiffFretted = stiffnessFactor((bending * scaleMm) / (sounding * Math.sqrt(tenser)), clampedEnds);

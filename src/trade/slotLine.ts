@@ -37,7 +37,7 @@ export function slotLine(strings: readonly StringPlace[], rule: SlotRule, set: S
   const line = best(strings, slope, set.centreMm);
   const at = (xMm = 0) => line.centre + line.slope * xMm;
   return {
-    angleDeg: set.angleDeg ?? (-Math.atan(line.slope) * 180) / Math.PI,
+    angleDeg: set.angleDeg ?? (Math.atan(0 - line.slope) * 180) / Math.PI,
     centreMm: line.centre,
     trebleMm: at(strings[0]?.xMm),
     bassMm: at(strings.at(-1)?.xMm),
