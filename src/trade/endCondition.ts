@@ -13,7 +13,7 @@ export const LEAST_CLAMPED_ENDS: ClampedEnds = 1;
 
 /**
  * What stiffness multiplies a string's fundamental by: I2's F(B) = 1 + αB + c₂B², B = √(EI/(TL²)) without unit. c₂ is
- * π²/2, 1 + π²/2 and 4 + π²/2 for α = 0, 1 and 2, which α² + π²/2 joins. Good while B is small: about 0.01.
+ * π²/2, 1 + π²/2 and 4 + π²/2 for α = 0, 1 and 2, which α² + π²/2 joins. Within 0.05 cent while B is below 0.01.
  */
 export function stiffnessFactor(b: number, clampedEnds: ClampedEnds): number {
   return 1 + clampedEnds * b + (clampedEnds ** 2 + Math.PI ** 2 / 2) * b * b;
