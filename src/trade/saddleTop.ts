@@ -33,7 +33,7 @@ export function saddleTop(
   const half = length / 2;
   if (first[0] < -half || last[0] > half) {
     const need = 2 * Math.max(-first[0], last[0]);
-    throw new RangeError(`the outer strings lie ${need} mm apart at least, beyond a saddle of ${length} mm`);
+    throw new RangeError(`a saddle of ${length} mm is too short for strings that need ${need} mm of it`);
   }
   const r = radius / cos ** 2;
   return points.slice(1).map((to, i) => {

@@ -9,7 +9,8 @@ export interface Spread {
 }
 
 /**
- * Spread of a row of places in plan, mm, treble first: strings over the saddle's crown, or pin holes (TRADE §2).
+ * Spread of a row of places in plan, mm, treble first (TRADE §2). Pins spread along their line; a design's strings
+ * square to the centre line, that is with y = 0.
  *
  * @throws RangeError for fewer than two places
  */

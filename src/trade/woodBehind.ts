@@ -21,8 +21,9 @@ export interface Behind {
   readonly holeRadius: number;
   /** As for `crownPlace`. */
   readonly slotAngle: number;
-  /** From the slot's centre line back to its edge at the surface, square to the slot: half the width when upright. */
-  readonly backEdge: number;
+  readonly slotWidth: number;
+  /** As for `crownPlace`. */
+  readonly tilt: number;
   /** z of the uncut top over x. */
   readonly top: (x: number) => number;
   /** The string's channel, if there is one; the hole's radius is then the one in the channel. */
@@ -41,7 +42,10 @@ export function woodBehind(b: Behind): readonly Point[] {
   const direction: Point = [(b.pin[0] - b.crown[0]) / far, (b.pin[1] - b.crown[1]) / far];
   const angle = (b.slotAngle * Math.PI) / 180;
   const across = ([x, y]: Point) => y * Math.cos(angle) - x * Math.sin(angle);
-  const start = (across(b.crown) + b.backEdge) / -across(direction);
+  const tilt = (b.tilt * Math.PI) / 180;
+  // a tilted slot is wider at the surface, and further forward where the crowned top lies lower
+  const backEdge = b.slotWidth / 2 / Math.cos(tilt) + (b.top(b.crown[0]) - b.top(0)) * Math.tan(tilt);
+  const start = (across(b.crown) + backEdge) / -across(direction);
   const entry = far - b.holeRadius;
   if (!(start > 0 && start < entry)) {
     throw new RangeError(
