@@ -15,17 +15,16 @@ export interface MeasuredNote {
  * Derived, exact for lengths: moving the crown by δ makes the open string L0 + δ and the fretted one L12 + δ, and takes
  * the interval from L0/L12 to their quotient; what stretch and stiffness add is taken to stay as measured. With
  * q = (L0/L12)·2^(−cents/1200), δ = (L0 − q·L12)/(q − 1): about scale·ln 2/1200 a cent, 0.37 mm on 645. Tune the open
- * string again after each change.
+ * string again after each change; as stretch and stiffness move a little too, a second measure may be needed.
  *
- * @throws RangeError when the cents are so far off that no place of the saddle cures them: the fret was misread
+ * @throws RangeError when the note is so sharp that no place of the saddle cures it: something was misread
  */
 export function correctedSetback({ scale, setback, nutSetback, cents }: MeasuredNote): number {
   const open = scale + setback + nutSetback;
   const fretted = scale / 2 + setback;
   const wanted = (open / fretted) * 2 ** (-cents / 1200);
-  const change = (open - wanted * fretted) / (wanted - 1);
-  if (!(wanted > 1) || fretted + change <= 0) {
+  if (!(wanted > 1)) {
     throw new RangeError(`no set-back brings ${cents} cents at the 12th fret to 0`);
   }
-  return setback + change;
+  return setback + (open - wanted * fretted) / (wanted - 1);
 }
