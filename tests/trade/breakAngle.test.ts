@@ -52,6 +52,15 @@ describe('B4: the break angle', () => {
       0,
     );
     expect(found).toMatchObject({ straight: true, touches: 1, inTheWay: 0 });
+    const higher = breakAngle(
+      3,
+      [
+        [3, 2.001],
+        [6, 1],
+      ],
+      0,
+    );
+    expect(higher).toMatchObject({ straight: false, touches: 0, inTheWay: expect.closeTo(0.001, 9) });
   });
 
   test('a crown under the top has a negative angle, never a steep one', () => {
