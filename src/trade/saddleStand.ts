@@ -1,0 +1,30 @@
+/** How a saddle stands in its slot under one string, mm, along the saddle's own (perhaps tilted) height. */
+export interface SaddleStand {
+  /** Over the bridge's top. */
+  readonly showing: number;
+  /** From the top down to the slot's floor. */
+  readonly inSlot: number;
+  /** Floor to crown. */
+  readonly height: number;
+  /** What is in the slot less what shows. */
+  readonly margin: number;
+  /** Whether at least half of the saddle stands in the slot. */
+  readonly half: boolean;
+}
+
+/** A millionth of a millimetre: a saddle that is half in the slot by design must not fail by rounding. */
+const ROUNDING = 1e-6;
+
+/**
+ * How the saddle stands under one string, from three heights over the glue plane there, mm: the string's underside, the
+ * bridge's top and the slot's floor. TRADE §5: height = showing + in slot; the half rule is common practice (§2).
+ *
+ * @param tilt the slot's lean toward the pins, degrees: a leaning saddle is longer than it is high, by 1/cos
+ */
+export function saddleStand(underside: number, top: number, floor: number, tilt: number): SaddleStand {
+  const lean = Math.cos((tilt * Math.PI) / 180);
+  const showing = (underside - top) / lean;
+  const inSlot = (top - floor) / lean;
+  const margin = inSlot - showing;
+  return { showing, inSlot, height: showing + inSlot, margin, half: margin >= -ROUNDING };
+}
