@@ -4,6 +4,7 @@ import type { Pin, Profile, Underside } from './curves.ts';
 import { drop } from './profile.ts';
 import { distance, type Point } from './segment.ts';
 import { handSign } from './slot.ts';
+import { stringPlaces } from './strings.ts';
 import { undersideHeight } from './underside.ts';
 
 /** Least wood left anywhere that a cut could come near, mm: less breaks away under the tool. */
@@ -18,15 +19,28 @@ const LEAST_BEVEL = 0.1;
 /** Most that the crown's slope may be of the bevel's own: beyond, the bevel's rim runs far up the crown. */
 const STEEPEST = 0.6;
 
-/** Where each pin's centre lies in plan, mm, treble first. */
+/**
+ * Where each pin's centre lies in plan, mm, treble first: evenly along their line, or as the strings drawn out to the
+ * pins' spread; every second one in a row of its own behind, if there are two.
+ */
 export function pinPlaces(design: Design): readonly Point[] {
-  const { pins, saddle, strings } = design;
+  const { pins } = design;
   const hand = handSign(design);
-  const lean = pins.line === 'parallel' ? (hand * saddle.angle * Math.PI) / 180 : 0;
-  return Array.from({ length: strings.count }, (_, i) => {
-    const s = hand * (pins.spread / 2 - (i * pins.spread) / (strings.count - 1));
-    return [s * Math.cos(lean), s * Math.sin(lean) - pins.behindSlot];
+  const lean = pins.line === 'parallel' ? (hand * design.saddle.angle * Math.PI) / 180 : 0;
+  return alongLine(design).map((s, i) => {
+    const back = pins.rows === 'two' && i % 2 === 1 ? pins.rowGap : 0;
+    return [s * Math.cos(lean), s * Math.sin(lean) - pins.behindSlot - back];
   });
+}
+
+/** Places along the pins' line from the centre line, mm, +x to the treble of a right-handed guitar. */
+function alongLine(design: Design): readonly number[] {
+  const { pins, strings } = design;
+  if (pins.spacing === 'strings') {
+    return stringPlaces(design).map((x) => (x * pins.spread) / strings.spread);
+  }
+  const step = pins.spread / (strings.count - 1);
+  return Array.from({ length: strings.count }, (_, i) => handSign(design) * (pins.spread / 2 - i * step));
 }
 
 /**
@@ -82,9 +96,9 @@ function rowFits(design: Design, { crownRadius, crownEnd }: Profile): boolean {
   if (row.some(({ x }) => x >= crownEnd)) return false;
   const holes = row.map(({ at, x }) => ({ at, x, reach: reachOf(design, slopeAt(crownRadius, x)) }));
   return holes.every(({ at, x, reach }, i) => {
-    const next = holes[i + 1];
-    const apart = !next || distance(at, next.at) - reach - next.reach >= LEAST_BETWEEN;
-    return x + reach <= crownEnd && apart;
+    // with two rows the nearest hole is not always the next
+    const apart = (next: (typeof holes)[number]) => distance(at, next.at) - reach - next.reach >= LEAST_BETWEEN;
+    return x + reach <= crownEnd && holes.slice(i + 1).every(apart);
   });
 }
 

@@ -41,7 +41,7 @@ export function crownRadius(design: Design): number {
 export function profile(design: Design, tipFloor: number): Profile {
   const { top } = design;
   const radius = crownRadius(design);
-  const tight = tooTight(design, radius);
+  const tight = tooTight(design);
   if (tight) throw new DesignError([tight]);
   const half = design.footprint.length / 2;
   const blockEnd = top.block / 2;
@@ -88,13 +88,14 @@ export function profile(design: Design, tipFloor: number): Profile {
 }
 
 /** A fretboard that narrows toward the bridge makes a cone whose radius over the saddle can be anything, even negative. */
-function tooTight({ guitar, saddle, top }: Design, radius: number): Problem | undefined {
-  if (top.crown === 'set' || guitar.fretboard === 'constant' || radius >= LEAST_CROWN) return undefined;
+export function tooTight({ guitar, saddle }: Design): Problem | undefined {
+  const radius = fretboardRadius(guitar, guitar.scale + saddle.setback);
+  if (guitar.fretboard === 'constant' || radius >= LEAST_CROWN) return undefined;
   const far = fretPlace(guitar.scale, guitar.fretboardFret);
   const nut = guitar.fretboardRadius;
   const least = nut + ((LEAST_CROWN - nut) * far) / (guitar.scale + saddle.setback);
   const why = `for a crown of at least ${LEAST_CROWN} mm over the saddle`;
-  const remedy = 'Measure the fretboard again, or set the crown by hand.';
+  const remedy = 'Measure the fretboard again: it carries the strings over the saddle.';
   return tooLittle('guitar.fretboardRadiusAtFret', guitar.fretboardRadiusAtFret, least, why, remedy);
 }
 

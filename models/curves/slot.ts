@@ -46,8 +46,11 @@ function rectangle(halfLength: number, r: number): Chain {
   return [line(p[0], p[1]), line(p[1], p[2]), line(p[2], p[3]), line(p[3], p[0])];
 }
 
+/** What of a slot its frame and floor need. */
+export type SlotFrame = Pick<Slot, 'angle' | 'tilt' | 'depth' | 'floorRadius'>;
+
 /** Height of the slot's floor in its own frame at u along it, mm (negative: below the crown's top). */
-export function slotFloor(s: Slot, u: number): number {
+export function slotFloor(s: SlotFrame, u: number): number {
   return s.floorRadius === undefined
     ? -s.depth
     : -s.depth - (u * u) / (s.floorRadius + Math.sqrt(s.floorRadius ** 2 - u * u));
@@ -55,7 +58,7 @@ export function slotFloor(s: Slot, u: number): number {
 
 /** A point of the slot's frame in the part, mm. `thickness` is the crown's height at the origin. */
 export function slotToPart(
-  s: Slot,
+  s: SlotFrame,
   thickness: number,
   u: number,
   v: number,

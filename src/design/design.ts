@@ -1,14 +1,19 @@
-import type { ChoiceField, Fields, LengthsField, TextField } from './fields.ts';
+import type { Fields } from './fields.ts';
+import type { ChoiceField, MeasuresField, NotesField, NumbersField, TextField } from './fields/kinds.ts';
 
 type ValueOf<F> = F extends ChoiceField
   ? keyof F['choices'] & string
   : F extends TextField
     ? string
-    : F extends LengthsField
+    : F extends NumbersField
       ? readonly number[]
-      : number;
+      : F extends MeasuresField
+        ? readonly (number | undefined)[]
+        : F extends NotesField
+          ? readonly string[]
+          : number;
 
-/** A checked design: every field a plain value, lengths in mm, angles in degrees, E in GPa, density in kg/m³. */
+/** A checked design: every field a plain value, lengths in mm, angles in degrees, E in GPa, densities in kg/m³. */
 export type Design = {
   readonly [G in keyof Fields]: { readonly [K in keyof Fields[G]]: ValueOf<Fields[G][K]> };
 };
@@ -23,4 +28,4 @@ export type DesignText = {
 } & { readonly [G in keyof Fields]: { readonly [K in keyof Fields[G]]: Typed } };
 
 export const FORMAT = 'pinbridge-design';
-export const VERSION = 1;
+export const VERSION = 2;

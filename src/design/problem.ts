@@ -1,4 +1,5 @@
-import { FIELDS, type Field, UNIT_OF } from './fields.ts';
+import { FIELDS } from './fields.ts';
+import { type Field, UNIT_OF } from './fields/kinds.ts';
 
 /** One thing wrong with a design, addressed so that a form, a command line and a file loader can all show it. */
 export interface Problem {

@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import type { NumberField } from './fields.ts';
+import type { NumberField } from './fields/kinds.ts';
 
 const MM_PER: Readonly<Record<string, number>> = {
   '': 1,
@@ -22,6 +22,9 @@ const UNITS: Readonly<Record<NumberField['kind'], Readonly<Record<string, number
   count: { '': 1 },
   density: { '': 1, 'kg/m³': 1, 'kg/m3': 1, 'g/cm³': 1000, 'g/cm3': 1000 },
   modulus: { '': 1, gpa: 1, mpa: 0.001 },
+  frequency: { '': 1, hz: 1 },
+  ratio: { '': 1 },
+  cents: { '': 1, cent: 1, cents: 1, ct: 1 },
 };
 
 export type Quantity =
@@ -35,6 +38,9 @@ export const ACCEPTED: Readonly<Record<NumberField['kind'], string>> = {
   count: 'a whole number',
   density: 'a density in kg/m³ such as 849, or 0.849 g/cm³',
   modulus: 'a modulus in GPa such as 12.3',
+  frequency: 'a frequency in Hz such as 440',
+  ratio: 'a plain number such as 1.5',
+  cents: 'cents such as 3 or -2.5',
 };
 
 // whole, fraction, or whole and fraction; decimals with point or comma; then an optional unit

@@ -1,7 +1,15 @@
+import { pitchFrequency } from '../trade/notes.ts';
 import { type Design, type DesignText, FORMAT, type Typed, VERSION } from './design.ts';
-import { type Field, fieldsOf, GROUPS, type NumberField, UNIT_OF } from './fields.ts';
+import { fieldsOf, GROUPS } from './fields.ts';
+import { type Field, type ListField, type NotesField, type NumberField, UNIT_OF } from './fields/kinds.ts';
+import { migrate } from './migrate.ts';
 import { DesignError, type Problem } from './problem.ts';
 import { ACCEPTED, readQuantity } from './quantity.ts';
+
+/** Most strings that a bridge of this kind has. */
+const MOST_STRINGS = 12;
+/** Tones that can be heard as notes, Hz. */
+const [LOWEST, HIGHEST] = [16, 2000];
 
 /** A design as typed and as checked values. */
 export interface ReadDesign {
@@ -17,18 +25,19 @@ export interface ReadDesign {
 export function readDesign(json: unknown): ReadDesign {
   if (!isRecord(json)) throw new DesignError([notADesign(describe(json))]);
   if (json.format !== FORMAT) throw new DesignError([notADesign(`format ${describe(json.format)}`)]);
-  if (json.version !== VERSION) throw new DesignError([wrongVersion(json.version)]);
+  const newest = migrate(json);
+  if (newest.version !== VERSION) throw new DesignError([wrongVersion(newest.version)]);
 
   const problems: Problem[] = [];
   const text: Record<string, unknown> = { format: FORMAT, version: VERSION };
   const design: Record<string, unknown> = {};
-  for (const key of Object.keys(json)) {
+  for (const key of Object.keys(newest)) {
     if (key !== 'format' && key !== 'version' && !(GROUPS as readonly string[]).includes(key)) {
       problems.push(unknownField(key, GROUPS));
     }
   }
   for (const group of GROUPS) {
-    const given = json[group];
+    const given = newest[group];
     if (!isRecord(given)) {
       problems.push(missing(group, given === undefined ? 'nothing' : describe(given), 'a group of fields'));
       continue;
@@ -89,32 +98,47 @@ export function readField(
           remedy: 'Give it a short name.',
         },
       ];
-    case 'lengths': {
-      if (!Array.isArray(given) || given.length === 0 || given.length > 12) {
-        return [
-          {
-            code: 'not-a-value',
-            path,
-            value: describe(given),
-            allowed: describeAllowed(field),
-            remedy: 'Give one length for each string, treble first.',
-          },
-        ];
-      }
-      const problems: Problem[] = [];
-      const value = given.map((entry, i) => {
-        const one = readNumber(`${path}.${i + 1}`, 'length', field, entry);
-        if (typeof one === 'number') return one;
-        problems.push(one);
-        return Number.NaN;
-      });
-      return problems.length > 0 ? problems : { value };
-    }
+    case 'numbers':
+    case 'measures':
+    case 'notes':
+      return readList(path, field, given);
     default: {
       const one = readNumber(path, field.kind, field, given);
       return typeof one === 'number' ? { value: one } : [one];
     }
   }
+}
+
+function readList(path: string, field: ListField, given: unknown): { value: unknown } | Problem[] {
+  if (!Array.isArray(given) || given.length === 0 || given.length > MOST_STRINGS) {
+    return [
+      {
+        code: 'not-a-value',
+        path,
+        value: describe(given),
+        allowed: describeAllowed(field),
+        remedy: 'Give one for each string, treble first.',
+      },
+    ];
+  }
+  const problems: Problem[] = [];
+  const value = given.map((entry, i) => {
+    const at = `${path}.${i + 1}`;
+    if (field.kind === 'measures' && entry === '') return undefined;
+    const one =
+      field.kind === 'notes' ? readNote(at, field, entry) : readNumber(at, field.of, field, entry);
+    if (typeof one !== 'object') return one;
+    problems.push(one);
+    return undefined;
+  });
+  return problems.length > 0 ? problems : { value };
+}
+
+function readNote(path: string, { maxLength }: NotesField, given: unknown): string | Problem {
+  const hz = typeof given === 'string' && given.length <= maxLength ? pitchFrequency(given) : undefined;
+  if (hz !== undefined && hz >= LOWEST && hz <= HIGHEST) return given as string;
+  const allowed = `a note with its octave such as E4, F#3 or Bb2, or a frequency of ${LOWEST} to ${HIGHEST} Hz such as 82.4 Hz`;
+  return { code: 'not-a-value', path, value: describe(given), allowed, remedy: `Type ${allowed}.` };
 }
 
 function readNumber(
@@ -123,8 +147,7 @@ function readNumber(
   range: { readonly min: number; readonly max: number },
   given: unknown,
 ): number | Problem {
-  const unit = UNIT_OF[kind];
-  const allowed = `${range.min} to ${range.max}${unit === '' ? '' : ` ${unit}`}`;
+  const allowed = rangeText(kind, range);
   if (typeof given !== 'number' && typeof given !== 'string') {
     return {
       code: 'not-a-value',
@@ -166,6 +189,11 @@ function readNumber(
   return read.value;
 }
 
+function rangeText(kind: NumberField['kind'], { min, max }: { readonly min: number; readonly max: number }) {
+  const unit = UNIT_OF[kind];
+  return `${min} to ${max}${unit === '' ? '' : ` ${unit}`}`;
+}
+
 /** What a field allows, in words. */
 export function describeAllowed(field: Field): string {
   switch (field.kind) {
@@ -173,12 +201,14 @@ export function describeAllowed(field: Field): string {
       return Object.keys(field.choices).join(', ');
     case 'text':
       return `1 to ${field.maxLength} characters`;
-    case 'lengths':
-      return `1 to 12 lengths, each ${field.min} to ${field.max} mm`;
-    default: {
-      const unit = UNIT_OF[field.kind];
-      return `${field.min} to ${field.max}${unit === '' ? '' : ` ${unit}`}`;
-    }
+    case 'notes':
+      return `1 to ${MOST_STRINGS} notes such as E4`;
+    case 'numbers':
+      return `1 to ${MOST_STRINGS}, each ${rangeText(field.of, field)}`;
+    case 'measures':
+      return `1 to ${MOST_STRINGS}, each blank or ${rangeText(field.of, field)}`;
+    default:
+      return rangeText(field.kind, field);
   }
 }
 

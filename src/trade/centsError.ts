@@ -25,9 +25,9 @@ export function centsError(setup: IntonationSetup, fret: number, saddleMm: numbe
   const { scaleMm, heights, stretch, bending, clampedEnds } = setup;
   const g = 2 ** (fret / 12);
   const behind = scaleMm / g;
-  const open = length(scaleMm + saddleMm + nutMm, heights.saddleMm - heights.nutMm);
-  const sounding = length(behind + saddleMm, heights.saddleMm);
-  const silent = length(scaleMm - behind + nutMm, heights.nutMm);
+  const open = length(scaleMm + saddleMm + nutMm, heights.saddle - heights.nut);
+  const sounding = length(behind + saddleMm, heights.saddle);
+  const silent = length(scaleMm - behind + nutMm, heights.nut);
   const longer = (sounding + silent - open) / open;
   const tenser = 1 + stretch * longer;
   const stiffFretted = stiffnessFactor((bending * scaleMm) / (sounding * Math.sqrt(tenser)), clampedEnds);

@@ -1,5 +1,5 @@
-import type { ActionHeights } from './actionHeights.ts';
 import type { ClampedEnds } from './endCondition.ts';
+import type { EndHeights } from './endHeights.ts';
 import { coreAreaM2, coreDiameterMm, STEEL_MODULUS_PA, type StringSpec } from './stringSpec.ts';
 
 /** All that intonation asks of one string on one guitar: lengths in mm, the others without unit. */
@@ -7,7 +7,7 @@ export interface IntonationSetup {
   /** Nominal scale S: twice the distance from nut to twelfth fret. */
   readonly scaleMm: number;
   /** Over the plane of the fret tops, h0 and hs. */
-  readonly heights: ActionHeights;
+  readonly heights: EndHeights;
   /** κ = E·A/T: how much more a string resists stretching than its tension pulls. */
   readonly stretch: number;
   /** e0 = √(E·I/(T·S²)): bending stiffness against tension. */
@@ -27,7 +27,7 @@ export interface TenseString {
 export function intonationSetup(
   { string, tensionN, modulusPa = STEEL_MODULUS_PA }: TenseString,
   scaleMm: number,
-  heights: ActionHeights,
+  heights: EndHeights,
   clampedEnds: ClampedEnds,
 ): IntonationSetup {
   const momentM4 = (Math.PI / 64) * (coreDiameterMm(string) / 1000) ** 4;

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type Field, fieldsOf, GROUPS } from '../../src/design/fields.ts';
+import { fieldsOf, GROUPS } from '../../src/design/fields.ts';
+import type { Field } from '../../src/design/fields/kinds.ts';
 import { readField } from '../../src/design/read.ts';
 
 const ALL: readonly [string, Field][] = GROUPS.flatMap((group) =>

@@ -27,7 +27,7 @@ const { rows }: { readonly rows: readonly Row[] } = JSON.parse(readFileSync(file
 
 const setupOf = ({ R, rho_mm }: Row): IntonationSetup => ({
   scaleMm: 650,
-  heights: { nutMm: 1, saddleMm: 5 },
+  heights: { nut: 1, saddle: 5 },
   stretch: 2 * R + 1,
   bending: (Math.sqrt(2 * R + 1) * rho_mm) / (2 * 650),
   clampedEnds: 1,

@@ -1,12 +1,7 @@
 import type { DesignText, Typed } from '../../src/design/design.ts';
 import { FORMAT, VERSION } from '../../src/design/design.ts';
-import {
-  type Field,
-  fieldsOf,
-  GROUPS,
-  type LengthsField,
-  type NumberField,
-} from '../../src/design/fields.ts';
+import { fieldsOf, GROUPS } from '../../src/design/fields.ts';
+import type { Field, LengthsField, NumberField } from '../../src/design/fields/kinds.ts';
 
 /** What chance said about one field, before anything is known of the others. */
 export interface Draw {

@@ -1,4 +1,4 @@
-import { actionHeights } from '../../src/trade/actionHeights.ts';
+import { endHeights } from '../../src/trade/endHeights.ts';
 import { type IntonationSetup, intonationSetup } from '../../src/trade/intonationSetup.ts';
 import { massPerLength } from '../../src/trade/massPerLength.ts';
 import { pitchFrequency } from '../../src/trade/notes.ts';
@@ -30,7 +30,7 @@ export function lightSetups(clampedEnds: number): IntonationSetup[] {
     intonationSetup(
       { string, tensionN: lightTensions[i] ?? Number.NaN },
       SCALE_MM,
-      actionHeights(0.4 + 0.03 * i, 1.9 + 0.1 * i),
+      endHeights({ at1: 0.4 + 0.03 * i, at12: 1.9 + 0.1 * i }),
       clampedEnds,
     ),
   );

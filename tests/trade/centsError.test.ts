@@ -7,7 +7,7 @@ import { lightSetups } from '../support/lightSet.ts';
 /** A flexible string that lies on the frets and doesn't mind being stretched. */
 const ideal: IntonationSetup = {
   scaleMm: 650,
-  heights: { nutMm: 0, saddleMm: 0 },
+  heights: { nut: 0, saddle: 0 },
   stretch: 0,
   bending: 0,
   clampedEnds: 0,
@@ -34,7 +34,7 @@ describe('one cause at a time (derived)', () => {
   });
 
   test('tension: pressing to the frets raises the pitch as a stretched wire does', () => {
-    const setup = { ...ideal, heights: { nutMm: 0, saddleMm: 4 }, stretch: 140 };
+    const setup = { ...ideal, heights: { nut: 0, saddle: 4 }, stretch: 140 };
     const [open, sounding] = [Math.hypot(650, 4), Math.hypot(325, 4)];
     const longer = (sounding + 325) / open - 1;
     // pitch is √(T/μ)/(2·length): tension grows by 1 + 140·longer, mass per length falls by 1 + longer

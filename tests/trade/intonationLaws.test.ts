@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { actionHeights } from '../../src/trade/actionHeights.ts';
+import { endHeights } from '../../src/trade/endHeights.ts';
 import { CENTS_PER_LN, centsByFret } from '../../src/trade/centsError.ts';
 import { STEEL_STRESS_LIMIT_PA } from '../../src/trade/coreStress.ts';
 import { type IntonationSetup, intonationSetup } from '../../src/trade/intonationSetup.ts';
@@ -49,7 +49,7 @@ function setupOf(guitar: Guitar, hz = pitchOf(guitar)): IntonationSetup {
   return intonationSetup(
     { string, tensionN },
     scaleMm,
-    actionHeights(action * clearance, action),
+    endHeights({ at1: action * clearance, at12: action }),
     clampedEnds,
   );
 }
@@ -90,8 +90,8 @@ describe.each([
   test('a guitar twice as large has twice the set-back', () =>
     law((guitar) => {
       const setup = setupOf(guitar);
-      const { nutMm, saddleMm } = setup.heights;
-      const twice = { nutMm: 2 * nutMm, saddleMm: 2 * saddleMm };
+      const { nut, saddle } = setup.heights;
+      const twice = { nut: 2 * nut, saddle: 2 * saddle };
       const large = solve({ ...setup, scaleMm: 2 * setup.scaleMm, heights: twice });
       expect(large.saddleMm).toBeCloseTo(2 * solve(setup).saddleMm, 5);
     }));
@@ -99,7 +99,7 @@ describe.each([
   test('without action and stiffness the slot is the scale line', () =>
     law((guitar) => {
       const setup = setupOf({ ...guitar, clampedEnds: 0 });
-      const flat = { ...setup, heights: { nutMm: 0, saddleMm: 0 }, bending: 0 };
+      const flat = { ...setup, heights: { nut: 0, saddle: 0 }, bending: 0 };
       const { saddleMm, nutMm } = solve(flat);
       expect(Math.abs(saddleMm)).toBeLessThan(1e-8);
       expect(Math.abs(nutMm)).toBeLessThan(1e-8);

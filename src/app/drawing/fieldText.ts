@@ -1,5 +1,5 @@
 import type { DesignText } from '../../design/design.ts';
-import { UNIT_OF } from '../../design/fields.ts';
+import { UNIT_OF } from '../../design/fields/kinds.ts';
 import { placeOf, typedAt } from '../store/fieldAt.ts';
 
 /** A longer text would be wider than the drawing; the form shows it whole. */

@@ -1,5 +1,5 @@
 import { applies } from '../../design/applies.ts';
-import { type Field, type NumberField, UNIT_OF } from '../../design/fields.ts';
+import { type Field, type NumberField, UNIT_OF } from '../../design/fields/kinds.ts';
 import { roundForReading } from '../../design/problem.ts';
 import { readQuantity } from '../../design/quantity.ts';
 import { type Place, placeOf, typedAt } from '../store/fieldAt.ts';

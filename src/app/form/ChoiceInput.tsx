@@ -1,4 +1,4 @@
-import type { ChoiceField } from '../../design/fields.ts';
+import type { ChoiceField } from '../../design/fields/kinds.ts';
 import { useAppStore } from '../store/useApp.ts';
 import { fieldId } from './fieldId.ts';
 import type { InputProps } from './inputProps.ts';

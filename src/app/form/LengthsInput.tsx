@@ -1,4 +1,4 @@
-import type { LengthsField } from '../../design/fields.ts';
+import type { LengthsField } from '../../design/fields/kinds.ts';
 import { readQuantity } from '../../design/quantity.ts';
 import { kept } from '../store/fieldAt.ts';
 import { useApp, useAppStore } from '../store/useApp.ts';

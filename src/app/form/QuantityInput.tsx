@@ -1,4 +1,4 @@
-import { type NumberField, UNIT_OF } from '../../design/fields.ts';
+import { type NumberField, UNIT_OF } from '../../design/fields/kinds.ts';
 import { kept } from '../store/fieldAt.ts';
 import { useAppStore } from '../store/useApp.ts';
 import { fieldId } from './fieldId.ts';

@@ -1,4 +1,4 @@
-import type { TextField } from '../../design/fields.ts';
+import type { TextField } from '../../design/fields/kinds.ts';
 import { useAppStore } from '../store/useApp.ts';
 import { fieldId } from './fieldId.ts';
 import type { InputProps } from './inputProps.ts';

@@ -1,4 +1,4 @@
-import type { NumberField } from '../../design/fields.ts';
+import type { NumberField } from '../../design/fields/kinds.ts';
 import { readQuantity } from '../../design/quantity.ts';
 import { placeOf, typedAt } from '../store/fieldAt.ts';
 import { useApp, useAppStore } from '../store/useApp.ts';

@@ -1,4 +1,4 @@
-import type { NumberField } from '../../design/fields.ts';
+import type { NumberField } from '../../design/fields/kinds.ts';
 import { stepTyped } from './typedForm.ts';
 
 interface Key {

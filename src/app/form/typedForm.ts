@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import type { NumberField } from '../../design/fields.ts';
+import type { NumberField } from '../../design/fields/kinds.ts';
 import { readQuantity } from '../../design/quantity.ts';
 
 /** How a quantity was typed, so that a new value can be written the same way. */

@@ -1,5 +1,5 @@
 import { type MouseEvent, type PointerEvent, useRef } from 'react';
-import type { NumberField } from '../../design/fields.ts';
+import type { NumberField } from '../../design/fields/kinds.ts';
 import { useAppStore } from '../store/useApp.ts';
 import { stepTyped } from './typedForm.ts';
 

@@ -1,0 +1,119 @@
+import { tooTight } from '../../../models/curves/profile.ts';
+import type { Design } from '../../design/design.ts';
+import { FIELDS } from '../../design/fields.ts';
+import { DesignError, misfit, type Problem } from '../../design/problem.ts';
+import type { EndHeights } from '../endHeights.ts';
+import type { SolvedDepth } from '../slotDepthFor.ts';
+import { depthFit } from './depthFit.ts';
+import { type HeightFit, heightFit } from './heightFit.ts';
+import { type SlotFit, slotFit } from './slotFit.ts';
+import { stringHeights } from './stringHeights.ts';
+import { type TunedString, tunedStrings } from './tunedStrings.ts';
+
+/** The numbers that can be solved from the guitar. */
+export type SolvablePath =
+  | 'saddle.angle'
+  | 'saddle.setback'
+  | 'saddle.depth'
+  | 'saddle.showing'
+  | 'top.thickness'
+  | 'top.crownRadius';
+
+/** One such number, mm or degrees. */
+export interface SolvedNumber {
+  /** What the guitar asks for, the other numbers being as they are. */
+  readonly solved: number;
+  /** What goes into the part: the same, or what was set by hand. */
+  readonly used: number;
+  readonly by: 'solved' | 'set';
+}
+
+/** How a bridge fits its guitar. */
+export interface Fit {
+  readonly strings: readonly TunedString[];
+  readonly heights: readonly EndHeights[];
+  readonly slot: SlotFit;
+  readonly height: HeightFit;
+  readonly depth: SolvedDepth;
+  readonly solved: Readonly<Record<SolvablePath, SolvedNumber>>;
+}
+
+/** A design whose solved numbers stand in their fields, and how they came about. */
+export interface PlacedDesign {
+  readonly design: Design;
+  readonly fit: Fit;
+}
+
+/**
+ * Solves what the design leaves to the guitar: where the slot lies and how it leans, how deep it is, how thick the bridge
+ * and how high the saddle. Throws `DesignError` when strings, action or a solved number can't be.
+ */
+export function placeDesign(design: Design): PlacedDesign {
+  const strings = tunedStrings(design);
+  const places = strings.map(({ x }) => x);
+  const heights = stringHeights(design, places);
+  const slot = slotFit(design, strings, heights);
+  const laid = withSaddle(design, { angle: slot.line.angleDeg, setback: slot.line.centreMm });
+  const tight = tooTight(laid);
+  if (tight) throw new DesignError([tight]);
+
+  const height = heightFit(laid, places, heights);
+  const raised: Design = {
+    ...withSaddle(laid, { showing: height.showing }),
+    top: {
+      ...laid.top,
+      thickness: height.thickness,
+      crownRadius: laid.top.crown === 'set' ? laid.top.crownRadius : height.fretboardRadius,
+    },
+  };
+  const depth = depthFit(raised, places, height);
+  const placed =
+    design.saddle.depthBy === 'set' ? raised : withSaddle(raised, { depth: Math.max(depth.depth, LEAST_DEPTH) });
+
+  const number = (solved: number, used: number, set: boolean): SolvedNumber => ({
+    solved,
+    used,
+    by: set ? 'set' : 'solved',
+  });
+  const { saddle, top } = design;
+  const solved: Fit['solved'] = {
+    'saddle.angle': number(slot.solvedAngle, slot.line.angleDeg, saddle.angleBy === 'set'),
+    'saddle.setback': number(slot.solvedSetback, slot.line.centreMm, saddle.setbackBy === 'set'),
+    'saddle.depth': number(Math.max(depth.depth, LEAST_DEPTH), placed.saddle.depth, saddle.depthBy === 'set'),
+    'saddle.showing': number(height.solvedShowing, height.showing, showingIsSet(design)),
+    'top.thickness': number(height.solvedThickness, height.thickness, top.thicknessBy === 'set'),
+    'top.crownRadius': number(height.fretboardRadius, placed.top.crownRadius, top.crown === 'set'),
+  };
+  const beyond = Object.entries(solved).flatMap(([path, one]) => outOfRange(path as SolvablePath, one));
+  if (beyond.length > 0) throw new DesignError(beyond);
+  return { design: placed, fit: { strings, heights, slot, height, depth, solved } };
+}
+
+/** The shallowest slot that the table allows, mm: a saddle that hardly shows needs no less. */
+const LEAST_DEPTH = FIELDS.saddle.depth.min;
+
+/** Whether the showing is an input: set by hand, or wanted of a thickness that is solved. */
+export function showingIsSet({ saddle, top }: Pick<Design, 'saddle' | 'top'>): boolean {
+  return top.thicknessBy === 'solved' || saddle.showingBy === 'set';
+}
+
+function withSaddle(design: Design, saddle: Partial<Design['saddle']>): Design {
+  return { ...design, saddle: { ...design.saddle, ...saddle } };
+}
+
+const ASK: Readonly<Record<SolvablePath, string>> = {
+  'saddle.angle': 'Look at the strings, their cores and the action, or set the angle by hand.',
+  'saddle.setback': 'Look at the strings, their cores and the action, or set it by hand.',
+  'saddle.depth': 'Make the bridge thicker, the saddle show less, or set the depth by hand.',
+  'saddle.showing': 'Change the thickness, the action or the height of the frets, or set it by hand.',
+  'top.thickness': 'Change what shows of the saddle, the action or the height of the frets, or set it by hand.',
+  'top.crownRadius': 'Measure the fretboard again, or set the crown by hand.',
+};
+
+function outOfRange(path: SolvablePath, { solved, by }: SolvedNumber): Problem[] {
+  const [group, key] = path.split('.') as ['saddle', 'angle'];
+  const { min, max, kind } = FIELDS[group][key];
+  if (by === 'set' || (solved >= min && solved <= max)) return [];
+  const unit = kind === 'angle' ? '°' : ' mm';
+  return [misfit(path, `${solved}${unit} as solved`, `${min} to ${max}${unit}`, ASK[path])];
+}

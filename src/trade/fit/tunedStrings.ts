@@ -1,0 +1,100 @@
+import { stringPlaces } from '../../../models/curves/strings.ts';
+import type { Design } from '../../design/design.ts';
+import { DesignError, misfit, type Problem, tooMuch } from '../../design/problem.ts';
+import { coreStress, coreStressShare } from '../coreStress.ts';
+import { inharmonicity } from '../inharmonicity.ts';
+import { massPerLength } from '../massPerLength.ts';
+import { pitchFrequency } from '../notes.ts';
+import { plainString, type StringSpec, woundString } from '../stringSpec.ts';
+import { tension } from '../tension.ts';
+
+/** One string of a design, tuned. */
+export interface TunedString {
+  readonly note: string;
+  /** Of its centre at the saddle, mm; +x to the treble of a right-handed guitar, to the bass of a left-handed one. */
+  readonly x: number;
+  readonly spec: StringSpec;
+  readonly frequencyHz: number;
+  readonly massKgM: number;
+  /** S2, over the scale length. */
+  readonly tensionN: number;
+  readonly stressPa: number;
+  /** Of what string steel is stressed up to, about 2 GPa (S5's source). */
+  readonly stressShare: number;
+  /** B of S7, over the scale length. */
+  readonly inharmonicity: number;
+}
+
+/**
+ * Strings that pull harder than this share of the steel's usual stress are refused: thin music wire is said to bear up to
+ * 2.9 GPa (from memory), and nothing bears more.
+ */
+const MOST_STRESS = 1.45;
+
+/** The lists that must have an entry for each string. */
+const LISTS = ['notes', 'diameters', 'cores', 'wraps'] as const;
+
+/** The strings of a design, treble first. Throws `DesignError` when a list is short, or a string can't be. */
+export function tunedStrings(design: Design): readonly TunedString[] {
+  const { strings, guitar } = design;
+  const short = LISTS.filter((list) => strings[list].length < strings.count);
+  if (short.length > 0) throw new DesignError(short.map((list) => tooFew(list, design)));
+  const places = stringPlaces(design);
+  const tuned = places.map((x, i) => tunedString(design, x, i));
+  const wrong = tuned.flatMap((string, i) => impossible(string, i, guitar.scale));
+  if (wrong.length > 0) throw new DesignError(wrong);
+  return tuned;
+}
+
+function tunedString({ strings, guitar }: Design, x: number, i: number): TunedString {
+  const [diameter, core] = [strings.diameters[i] as number, strings.cores[i] as number];
+  const note = strings.notes[i] as string;
+  const spec =
+    core >= diameter - SAME
+      ? { ...plainString(diameter), coreMm: core }
+      : woundString(diameter, core, strings.wraps[i] as number);
+  const frequencyHz = pitchFrequency(note, strings.pitch) as number;
+  const massKgM = massPerLength(spec);
+  const lengthM = guitar.scale / 1000;
+  const tensionN = tension(massKgM, lengthM, frequencyHz);
+  return {
+    note,
+    x,
+    spec,
+    frequencyHz,
+    massKgM,
+    tensionN,
+    stressPa: coreStress(spec, tensionN),
+    stressShare: coreStressShare(spec, tensionN),
+    inharmonicity: inharmonicity(spec, tensionN, lengthM, strings.modulus * 1e9),
+  };
+}
+
+/** A core this near to the string's diameter is the whole string, mm: gauges are rounded to thousandths of an inch. */
+const SAME = 0.005;
+
+function tooFew(list: (typeof LISTS)[number], { strings }: Design): Problem {
+  return misfit(
+    `strings.${list}`,
+    `${strings[list].length} entries`,
+    `one for each of ${strings.count} strings`,
+    'Give one for each string, treble first.',
+  );
+}
+
+function impossible({ spec, stressShare, tensionN, note }: TunedString, i: number, scale: number): Problem[] {
+  if (spec.coreMm > spec.diameterMm + SAME) {
+    const remedy = 'A core is inside its string: for a plain string give the same diameter twice.';
+    return [tooMuch(`strings.cores.${i + 1}`, spec.coreMm, spec.diameterMm, 'in this string', remedy)];
+  }
+  if (stressShare <= MOST_STRESS) return [];
+  const gpa = (MOST_STRESS * 2).toFixed(1);
+  return [
+    misfit(
+      `strings.notes.${i + 1}`,
+      `${note}: ${tensionN.toFixed(0)} N, ${(stressShare * 2).toFixed(2)} GPa in the core on ${scale} mm`,
+      `at most ${gpa} GPa, beyond which music wire breaks`,
+      'Tune it lower, take a string with a thicker core, or a thinner wrap.',
+    ),
+  ];
+}
