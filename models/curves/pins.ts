@@ -97,7 +97,8 @@ function rowFits(design: Design, { crownRadius, crownEnd }: Profile): boolean {
   const holes = row.map(({ at, x }) => ({ at, x, reach: reachOf(design, slopeAt(crownRadius, x)) }));
   return holes.every(({ at, x, reach }, i) => {
     // with two rows the nearest hole is not always the next
-    const apart = (next: (typeof holes)[number]) => distance(at, next.at) - reach - next.reach >= LEAST_BETWEEN;
+    const apart = (next: (typeof holes)[number]) =>
+      distance(at, next.at) - reach - next.reach >= LEAST_BETWEEN;
     return x + reach <= crownEnd && holes.slice(i + 1).every(apart);
   });
 }

@@ -35,7 +35,9 @@ export function stringPlaces(design: Design): readonly number[] {
   // within a pair the centres stand as set; everywhere else the air is shared equally
   const fixed = given.slice(1).map((d, i) => {
     const halves = (d + (given[i] ?? d)) / 2;
-    return pairs && i % 2 === 0 ? { step: design.strings.pairGap, shared: false } : { step: halves, shared: true };
+    return pairs && i % 2 === 0
+      ? { step: design.strings.pairGap, shared: false }
+      : { step: halves, shared: true };
   });
   const shares = fixed.filter(({ shared }) => shared).length;
   const gap = (spread - fixed.reduce((sum, { step }) => sum + step, 0)) / shares;
@@ -63,7 +65,9 @@ function pairSteps({ strings: { count, spread, pairGap } }: Design): readonly nu
   if (apart < pairGap + LEAST_BETWEEN_PAIRS) {
     const most = (spread - (pairs - 1) * LEAST_BETWEEN_PAIRS) / pairs;
     const why = 'for pairs that stand apart on this spread';
-    throw new DesignError([tooMuch('strings.pairGap', pairGap, most, why, 'Bring the pairs closer, or widen the spread.')]);
+    throw new DesignError([
+      tooMuch('strings.pairGap', pairGap, most, why, 'Bring the pairs closer, or widen the spread.'),
+    ]);
   }
   return Array.from({ length: count }, (_, i) => Math.floor(i / 2) * apart + (i % 2) * pairGap);
 }

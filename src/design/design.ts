@@ -1,5 +1,5 @@
-import type { Fields } from './fields.ts';
 import type { ChoiceField, MeasuresField, NotesField, NumbersField, TextField } from './fields/kinds.ts';
+import type { Fields } from './fields.ts';
 
 type ValueOf<F> = F extends ChoiceField
   ? keyof F['choices'] & string

@@ -1,6 +1,6 @@
 import { assumedCore } from '../trade/assumedCore.ts';
-import { fieldsOf, GROUPS } from './fields.ts';
 import type { Field } from './fields/kinds.ts';
+import { fieldsOf, GROUPS } from './fields.ts';
 import { readQuantity } from './quantity.ts';
 
 type Group = Readonly<Record<string, unknown>>;
@@ -24,7 +24,9 @@ export function migrate(json: Readonly<Record<string, unknown>>): Readonly<Recor
 
 /** The fields that version 1 did not have. */
 function defaults(group: (typeof GROUPS)[number]): Group {
-  const fresh = Object.entries(fieldsOf(group)).filter(([key]) => NEW.has(`${group}.${key}`) || group === 'action');
+  const fresh = Object.entries(fieldsOf(group)).filter(
+    ([key]) => NEW.has(`${group}.${key}`) || group === 'action',
+  );
   return Object.fromEntries(fresh.map(([key, field]) => [key, asWas(key, field)]));
 }
 
@@ -66,7 +68,9 @@ function coreOf(diameter: unknown): unknown {
   if (typeof diameter !== 'number' && typeof diameter !== 'string') return 0.3;
   const read = readQuantity(diameter, 'length');
   if (!read.ok || read.value <= THICKEST_PLAIN) return diameter;
-  return Math.round(Math.min(read.value, (assumedCore((read.value / 25.4) * 1000) * 25.4) / 1000) * 1e4) / 1e4;
+  return (
+    Math.round(Math.min(read.value, (assumedCore((read.value / 25.4) * 1000) * 25.4) / 1000) * 1e4) / 1e4
+  );
 }
 
 function isGroup(value: unknown): value is Group {

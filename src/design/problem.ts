@@ -1,5 +1,5 @@
-import { FIELDS } from './fields.ts';
 import { type Field, UNIT_OF } from './fields/kinds.ts';
+import { FIELDS } from './fields.ts';
 
 /** One thing wrong with a design, addressed so that a form, a command line and a file loader can all show it. */
 export interface Problem {

@@ -1,7 +1,7 @@
 import { pitchFrequency } from '../trade/notes.ts';
 import { type Design, type DesignText, FORMAT, type Typed, VERSION } from './design.ts';
-import { fieldsOf, GROUPS } from './fields.ts';
 import { type Field, type ListField, type NotesField, type NumberField, UNIT_OF } from './fields/kinds.ts';
+import { fieldsOf, GROUPS } from './fields.ts';
 import { migrate } from './migrate.ts';
 import { DesignError, type Problem } from './problem.ts';
 import { ACCEPTED, readQuantity } from './quantity.ts';
@@ -125,8 +125,7 @@ function readList(path: string, field: ListField, given: unknown): { value: unkn
   const value = given.map((entry, i) => {
     const at = `${path}.${i + 1}`;
     if (field.kind === 'measures' && entry === '') return undefined;
-    const one =
-      field.kind === 'notes' ? readNote(at, field, entry) : readNumber(at, field.of, field, entry);
+    const one = field.kind === 'notes' ? readNote(at, field, entry) : readNumber(at, field.of, field, entry);
     if (typeof one !== 'object') return one;
     problems.push(one);
     return undefined;

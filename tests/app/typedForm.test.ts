@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { likeTyped, stepTyped } from '../../src/app/form/typedForm.ts';
-import { FIELDS } from '../../src/design/fields.ts';
 import type { NumberField } from '../../src/design/fields/kinds.ts';
+import { FIELDS } from '../../src/design/fields.ts';
 import { readQuantity } from '../../src/design/quantity.ts';
 
 const tip: NumberField = FIELDS.top.tip;

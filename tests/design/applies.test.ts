@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { drawCurves } from '../../models/curves/drawCurves.ts';
 import { applies } from '../../src/design/applies.ts';
+import { isNumberField } from '../../src/design/fields/kinds.ts';
 import { designText } from '../support/change.ts';
 import { acceptedDesigns } from '../support/designs.ts';
-import { isNumber, PATHS, tableField } from '../support/draws.ts';
+import { PATHS, tableField } from '../support/draws.ts';
 
 describe('a field has a say only where the choices give it one', () => {
   test.each<[string, Readonly<Record<string, unknown>>, boolean]>([
@@ -44,7 +45,7 @@ test('a number that is said to have no say changes no curve', () => {
     const before = JSON.stringify(drawCurves(design));
     for (const path of PATHS) {
       const field = tableField(path);
-      if (!isNumber(field) || applies(path, design)) continue;
+      if (!isNumberField(field) || applies(path, design)) continue;
       const [group = '', key = ''] = path.split('.');
       const groups: Readonly<Record<string, Readonly<Record<string, unknown>>>> = design;
       for (const end of [field.min, field.max]) {

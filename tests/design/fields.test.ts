@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { fieldsOf, GROUPS } from '../../src/design/fields.ts';
 import type { Field } from '../../src/design/fields/kinds.ts';
+import { isListField } from '../../src/design/fields/kinds.ts';
+import { fieldsOf, GROUPS } from '../../src/design/fields.ts';
 import { readField } from '../../src/design/read.ts';
 
 const ALL: readonly [string, Field][] = GROUPS.flatMap((group) =>
@@ -20,14 +21,14 @@ describe.each(ALL)('%s', (path, field) => {
 
   test('has a range or choices to choose from', () => {
     if (field.kind === 'choice') expect(Object.keys(field.choices).length).toBeGreaterThan(1);
-    else if (field.kind === 'text') expect(field.maxLength).toBeGreaterThan(0);
+    else if (field.kind === 'text' || field.kind === 'notes') expect(field.maxLength).toBeGreaterThan(0);
     else {
       expect(field.max).toBeGreaterThan(field.min);
       for (const end of [field.min, field.max]) {
-        expect(readField(path, field, field.kind === 'lengths' ? [end] : end)).toHaveProperty('value');
+        expect(readField(path, field, isListField(field) ? [end] : end)).toHaveProperty('value');
       }
       for (const beyond of [field.min - 0.001, field.max + 0.001]) {
-        const found = readField(path, field, field.kind === 'lengths' ? [beyond] : beyond);
+        const found = readField(path, field, isListField(field) ? [beyond] : beyond);
         expect(found, `${beyond} is beyond the range`).toMatchObject([{}]);
       }
     }

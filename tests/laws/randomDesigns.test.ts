@@ -2,10 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { applies } from '../../src/design/applies.ts';
 import type { Typed } from '../../src/design/design.ts';
+import { isNumberField } from '../../src/design/fields/kinds.ts';
 import { readField } from '../../src/design/read.ts';
 import { typedAt } from '../support/change.ts';
 import { acceptedDesigns, anyDesign } from '../support/designs.ts';
-import { isNumber, PATHS, tableField } from '../support/draws.ts';
+import { PATHS, tableField } from '../support/draws.ts';
 
 /*
  * The random designs on which the other laws stand: they must cover the whole of the table, or the laws say little.
@@ -41,12 +42,12 @@ test('about half of them can be made', () => {
   expect(share).toBeLessThan(0.65);
 });
 
-const numbers = PATHS.filter((path) => isNumber(tableField(path)));
+const numbers = PATHS.filter((path) => isNumberField(tableField(path)));
 const choices = PATHS.filter((path) => tableField(path).kind === 'choice');
 
 describe.each(numbers)('%s', (path) => {
   const field = tableField(path);
-  if (!isNumber(field)) throw new Error('not reached');
+  if (!isNumberField(field)) throw new Error('not reached');
 
   test('is asked for over its whole range, both ends included', () => {
     const values = asked.map((text) => numberAt(path, typedAt(text, path)));

@@ -2,10 +2,11 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { applies } from '../../src/design/applies.ts';
 import type { DesignText } from '../../src/design/design.ts';
+import { isNumberField } from '../../src/design/fields/kinds.ts';
 import { type Problem, sayProblem } from '../../src/design/problem.ts';
 import { change, problemsOf } from '../support/change.ts';
 import { anyDesign } from '../support/designs.ts';
-import { isNumber, tableField } from '../support/draws.ts';
+import { tableField } from '../support/draws.ts';
 
 const SEED = 4711;
 const designs = fc.sample(anyDesign(), { numRuns: 700, seed: SEED });
@@ -38,7 +39,7 @@ test('a limit that is named is within the field’s own range', () => {
   for (const p of refused.flatMap(({ problems }) => problems)) {
     const found = limitOf(p);
     const field = tableField(p.path);
-    if (!found || !isNumber(field)) continue;
+    if (!found || !isNumberField(field)) continue;
     expect(found.limit, sayProblem(p)).toBeGreaterThanOrEqual(field.min);
     expect(found.limit, sayProblem(p)).toBeLessThanOrEqual(field.max);
   }
@@ -74,7 +75,7 @@ test('where no value of a field is allowed, none is', () => {
   for (const { text, problems } of refused) {
     for (const p of problems) {
       const field = tableField(p.path);
-      if (!/^none of/.test(p.allowed) || !isNumber(field) || tried > 150) continue;
+      if (!/^none of/.test(p.allowed) || !isNumberField(field) || tried > 150) continue;
       tried++;
       for (let i = 0; i <= 12; i++) {
         const value = field.min + ((field.max - field.min) * i) / 12;

@@ -1,8 +1,9 @@
 import { type AcceptedDesign, acceptDesign } from '../../src/design/acceptDesign.ts';
 import { applies } from '../../src/design/applies.ts';
+import { isNumberField } from '../../src/design/fields/kinds.ts';
 import { change, problemsOf } from './change.ts';
 import { acceptedDesigns } from './designs.ts';
-import { isNumber, PATHS, tableField } from './draws.ts';
+import { PATHS, tableField } from './draws.ts';
 
 /** A design that is only just accepted: one step further in one field and it is refused. */
 export interface BoundaryDesign extends AcceptedDesign {
@@ -17,11 +18,11 @@ export interface BoundaryDesign extends AcceptedDesign {
  */
 export function boundaryDesigns(count: number, seed: number): readonly BoundaryDesign[] {
   return acceptedDesigns(count, seed).accepted.map(({ text }, i) => {
-    const paths = PATHS.filter((path) => isNumber(tableField(path)) && applies(path, text));
+    const paths = PATHS.filter((path) => isNumberField(tableField(path)) && applies(path, text));
     // two numbers with no common measure walk over fields and directions without favour
     const path = paths[Math.floor(i * 7.3) % paths.length] ?? '';
     const field = tableField(path);
-    if (!isNumber(field)) throw new Error(`${path} is no number`);
+    if (!isNumberField(field)) throw new Error(`${path} is no number`);
     const [group = '', key = ''] = path.split('.');
     const groups = acceptDesign(text).design as unknown as Readonly<
       Record<string, Readonly<Record<string, number>>>

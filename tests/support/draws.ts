@@ -1,7 +1,8 @@
 import type { DesignText, Typed } from '../../src/design/design.ts';
 import { FORMAT, VERSION } from '../../src/design/design.ts';
+import { type Field, isListField, isNumberField, type NumberField } from '../../src/design/fields/kinds.ts';
 import { fieldsOf, GROUPS } from '../../src/design/fields.ts';
-import type { Field, LengthsField, NumberField } from '../../src/design/fields/kinds.ts';
+import { initialDesign } from '../../src/design/initial.ts';
 
 /** What chance said about one field, before anything is known of the others. */
 export interface Draw {
@@ -31,7 +32,7 @@ export class Draws {
     const known = this.values.get(path);
     if (known !== undefined) return known;
     const field = tableField(path);
-    if (!isNumber(field)) throw new Error(`${path} is no number`);
+    if (!isNumberField(field)) throw new Error(`${path} is no number`);
     const draw = this.drawOf(path);
     const [typed, value] = write(field, draw, pick(field, draw, low, high, skew));
     this.typed.set(path, typed);
@@ -59,27 +60,70 @@ export class Draws {
     return chosen;
   }
 
-  /** A list of `count` lengths; now and then of another length. */
-  lengths(path: string, count: number): readonly number[] {
+  /** Makes a choice that the fields before it leave no choice about. */
+  choose(path: string, key: string): void {
+    this.typed.set(path, key);
+  }
+
+  /**
+   * A list of `count` numbers, the i-th usually between `low(i)` and `high(i)`; now and then a list of another length.
+   * Where the table lets an entry be blank, most are.
+   */
+  list(
+    path: string,
+    count: number,
+    low: (i: number) => number = () => Number.NEGATIVE_INFINITY,
+    high: (i: number) => number = () => Number.POSITIVE_INFINITY,
+  ): readonly number[] {
     const field = tableField(path);
-    if (field.kind !== 'lengths') throw new Error(`${path} is no list`);
+    if (field.kind !== 'numbers' && field.kind !== 'measures') throw new Error(`${path} is no list`);
     const draw = this.drawOf(path);
-    const long = draw.where === 'any' ? 1 + Math.floor(draw.share * 11.99) : count;
+    const wrong = draw.where === 'any' && draw.share < 0.3;
+    const long = wrong ? 1 + Math.floor(draw.share * 39) : count;
+    const range = { kind: field.of, min: field.min, max: field.max };
     const made = Array.from({ length: long }, (_, i) => {
-      // thicker toward the bass, as strings are, and each with a share of its own
-      const share = draw.where === 'near' ? (i / Math.max(1, long - 1)) * draw.share : spin(draw.share, i);
-      const where = draw.where === 'least' || draw.where === 'most' ? draw.where : 'near';
-      return write(
-        field,
-        { ...draw, where },
-        pick(field, { ...draw, where, share }, field.min, field.max, 1),
-      );
+      // each with a share of its own
+      const share = spin(draw.share, i);
+      if (field.kind === 'measures' && share < 0.8) return ['', Number.NaN] as const;
+      // what may be but one thing is written so that it is that thing
+      const written = low(i) === high(i) ? 'bare' : draw.written;
+      return write(range, { ...draw, written }, pick(range, { ...draw, share }, low(i), high(i), 1));
     });
     this.typed.set(
       path,
-      made.map(([typed]) => typed as number | string),
+      made.map(([typed]) => typed),
     );
     return made.map(([, value]) => value);
+  }
+
+  /** The notes of the strings, as given; now and then too few. */
+  notes(path: string, notes: readonly string[]): void {
+    const draw = this.drawOf(path);
+    this.typed.set(
+      path,
+      draw.where === 'any' ? notes.slice(0, Math.ceil(draw.share * notes.length) || 1) : notes,
+    );
+  }
+
+  /** What the program solves for a field: what is asked for from now on, whatever was typed. */
+  solved(path: string, value: number): void {
+    this.number(path);
+    this.values.set(path, value);
+  }
+
+  /** The design so far: what was drawn, and the defaults. */
+  soFar(): DesignText {
+    const initial = initialDesign() as unknown as Record<string, Record<string, Typed>>;
+    const groups = GROUPS.map((group) => [
+      group,
+      Object.fromEntries(
+        Object.keys(fieldsOf(group)).map((key) => [
+          key,
+          this.typed.get(`${group}.${key}`) ?? initial[group]?.[key],
+        ]),
+      ),
+    ]);
+    return { format: FORMAT, version: VERSION, ...Object.fromEntries(groups) } as DesignText;
   }
 
   /** The whole design: what nobody asked for is drawn from its whole range. */
@@ -98,8 +142,8 @@ export class Draws {
     if (known !== undefined) return known;
     if (field.kind === 'choice') return this.choice(path);
     if (field.kind === 'text') return this.drawOf(path).text.slice(0, field.maxLength);
-    if (field.kind === 'lengths') this.lengths(path, 6);
-    else this.number(path);
+    if (isListField(field)) throw new Error(`${path} is drawn with the strings`);
+    this.number(path);
     return this.typed.get(path) as Typed;
   }
 
@@ -123,17 +167,10 @@ export function tableField(path: string): Field {
   return field;
 }
 
-export function isNumber(field: Field): field is NumberField {
-  return field.kind !== 'choice' && field.kind !== 'text' && field.kind !== 'lengths';
-}
+/** What a drawn number needs to know of its field. */
+type Range = Pick<NumberField, 'kind' | 'min' | 'max'> & { readonly step?: number };
 
-function pick(
-  field: NumberField | LengthsField,
-  draw: Draw,
-  low: number,
-  high: number,
-  skew: number,
-): number {
+function pick(field: Range, draw: Draw, low: number, high: number, skew: number): number {
   if (draw.where === 'least') return field.min;
   if (draw.where === 'most') return field.max;
   const clamp = (x: number) => Math.min(field.max, Math.max(field.min, x));
@@ -143,20 +180,16 @@ function pick(
 }
 
 /** The value as a person might type it, and what that then means in the field's unit. */
-function write(
-  field: NumberField | LengthsField,
-  draw: Draw,
-  value: number,
-): readonly [number | string, number] {
+function write(field: Range, draw: Draw, value: number): readonly [number | string, number] {
   const inside = (x: number) => x >= field.min && x <= field.max;
   const bare = Math.round(value * 1000) / 1000;
   const plain = inside(bare) ? bare : value;
   if (field.kind === 'count') return [value, value];
-  if (draw.written === 'stepped' && 'step' in field) {
+  if (draw.written === 'stepped' && field.step) {
     const stepped = Math.round(Math.round(value / field.step) * field.step * 1e6) / 1e6;
     return inside(stepped) ? [stepped, stepped] : [plain, plain];
   }
-  if (field.kind !== 'length' && field.kind !== 'lengths') return [plain, plain];
+  if (field.kind !== 'length') return [plain, plain];
   if (draw.written === 'unit') return [`${plain} mm`, plain];
   if (draw.written === 'inches') {
     const inches = Math.round((value / IN) * 10000) / 10000;

@@ -1,4 +1,13 @@
-import type { DesignText } from '../../src/design/design.ts';
+import type { Design, DesignText } from '../../src/design/design.ts';
+import { DesignError } from '../../src/design/problem.ts';
+import { readDesign } from '../../src/design/read.ts';
+import type { EndHeights } from '../../src/trade/endHeights.ts';
+import { depthFit } from '../../src/trade/fit/depthFit.ts';
+import { heightFit } from '../../src/trade/fit/heightFit.ts';
+import { slotFit } from '../../src/trade/fit/slotFit.ts';
+import { stringHeights } from '../../src/trade/fit/stringHeights.ts';
+import { type TunedString, tunedStrings } from '../../src/trade/fit/tunedStrings.ts';
+import { frequencyNumber, noteName } from '../../src/trade/notes.ts';
 import type { Draws } from './draws.ts';
 
 /**
@@ -7,12 +16,14 @@ import type { Draws } from './draws.ts';
  * refused, and every field is also drawn from its whole range now and then.
  */
 export function plausible(d: Draws): DesignText {
+  strings(d);
+  action(d);
+  heights(d);
   const top = topOf(d);
   const holes = holesOf(d, top);
   const slot = slotOf(d, top);
   footprintOf(d, top, holes, slot);
   channelOf(d, top, holes, slot);
-  strings(d);
   return d.finish();
 }
 
@@ -87,7 +98,13 @@ function stepRadii(d: Draws, s: Step): { readonly blend: number; readonly should
 /** Radius over the saddle, drawn so that the crown has not fallen far where the block ends. */
 function crownRadius(d: Draws, blockEnd: number, thickness: number): number {
   const least = (blockEnd ** 2 + (0.5 * thickness) ** 2) / thickness;
-  if (d.choice('top.crown') === 'set') return d.number('top.crownRadius', least, 5000, 2.5);
+  const set = d.choice('top.crown') === 'set';
+  const fretboard = fretboardRadius(d, set ? 160 : least);
+  return set ? d.number('top.crownRadius', least, 5000, 2.5) : fretboard;
+}
+
+/** The fretboard's radius over the saddle. */
+function fretboardRadius(d: Draws, least: number): number {
   if (d.choice('guitar.fretboard') === 'constant') return d.number('guitar.fretboardRadius', least, 3000, 2);
   const scale = d.number('guitar.scale');
   const place = scale * (1 - 2 ** (-d.number('guitar.fretboardFret') / 12));
@@ -108,14 +125,25 @@ function undersideRadius(d: Draws): number {
 
 interface Holes {
   readonly reach: number;
+  /** How far a second row stands behind the first; 0 without one. */
+  readonly row: number;
   /** Half of the pins' spread. */
   readonly out: number;
+}
+
+/** Pins that follow strings in pairs find room in two rows only. */
+function rowsOf(d: Draws): string {
+  if (d.choice('pins.spacing') === 'strings' && d.choice('strings.courses') === 'pairs') {
+    d.choose('pins.rows', 'two');
+  }
+  return d.choice('pins.rows');
 }
 
 /** Drill, mouth and bevel that leave wood between as many holes as there are strings. */
 function holesOf(d: Draws, top: Top): Holes {
   const count = d.number('strings.count');
-  const room = (2 * top.crownEnd - 0.35 * (count - 1) - 0.1) / (2 * count);
+  const two = rowsOf(d) === 'two';
+  const room = ((2 * top.crownEnd - 0.35 * (count - 1) - 0.1) / (2 * count)) * (two ? 1.5 : 1);
   const slope = top.crownEnd / Math.sqrt(Math.max(1, top.crown ** 2 - top.crownEnd ** 2));
   const steepest = (2 * 180 * Math.atan(0.55 / slope)) / Math.PI;
   const bevel = d.choice('pins.bevel') === 'cut';
@@ -131,8 +159,11 @@ function holesOf(d: Draws, top: Top): Holes {
     ? d.number('pins.bevelDiameter', hole + 0.11, Math.min(2 * widest, drill + deep)) / 2
     : hole / 2;
   const reach = radius + flare * (0.15 + climb * radius);
-  const least = (count - 1) * (2 * reach + 0.32);
-  return { reach, out: d.number('pins.spread', least, 2 * (top.crownEnd - reach), 0.7) / 2 };
+  const apart = 2 * reach + 0.32;
+  const row = two ? d.number('pins.rowGap', apart, apart + 6) : 0;
+  const step = two ? Math.max(apart / 2, Math.sqrt(Math.max(0, apart ** 2 - row ** 2))) : apart;
+  const least = (count - 1) * step;
+  return { reach, row, out: d.number('pins.spread', least, 2 * (top.crownEnd - reach), 0.7) / 2 };
 }
 
 interface Slot {
@@ -148,17 +179,40 @@ function slotOf(d: Draws, top: Top): Slot {
   const angle = d.number('saddle.angle');
   const width = d.number('saddle.slotWidth', 1.2, 8, 1.5);
   const open = d.choice('saddle.ends') === 'open';
-  const longest = (2 * (top.crownEnd - WOOD)) / cos(angle);
+  const tilt = d.number('saddle.tilt');
+  // a slot that runs out is no deeper than the step beside it: a solved one seldom suits
+  if (open && tilt < 11) d.choose('saddle.depthBy', 'set');
+  const given = d.choice('saddle.depthBy') === 'set' ? undefined : solvedDepth(d);
+  // a flat floor must still be in the wood where the crown has fallen, at the slot's ends
+  const shallow =
+    given === undefined ? top.crownEnd : Math.sqrt(2 * top.crown * Math.max(0.2, given - WOOD - 0.1));
+  const longest = (2 * (Math.min(top.crownEnd, shallow) - WOOD)) / cos(angle);
   const along = open ? top.runStart : d.number('saddle.slotLength', width + 2, longest, 0.7) / 2;
   const parallel = d.choice('saddle.floor') === 'parallel';
   const sag = fall(top.crown, Math.min(along, top.crown * 0.9));
-  const tilt = d.number('saddle.tilt');
   const least = parallel ? WOOD : fall(top.crown, Math.min(along, top.crownEnd)) + WOOD;
   const wood = top.thickness - WOOD - (width / 2) * sin(tilt) - (parallel ? sag : 0);
   const clear = open ? Math.min(wood, top.thickness - top.low - 0.2 - (parallel ? sag : 0)) : wood;
-  const depth = d.number('saddle.depth', least, clear);
+  const depth = given ?? d.number('saddle.depth', least, clear);
   const lean = along * Math.abs(sin(angle)) + width / 2;
   return { along, ahead: lean + depth * sin(tilt), behind: width / 2, angle };
+}
+
+/** The slot's depth as the program solves it. */
+function solvedDepth(d: Draws): number {
+  d.number('saddle.woodUnder', 0.5, 4);
+  const found = attempt(d, (design, strings, ends) => {
+    const places = strings.map(({ x }) => x);
+    const used = (path: string) => d.number(path);
+    const placed: Design = {
+      ...design,
+      saddle: { ...design.saddle, angle: used('saddle.angle'), setback: used('saddle.setback') },
+      top: { ...design.top, thickness: used('top.thickness') },
+    };
+    return depthFit(placed, places, heightFit(placed, places, ends)).depth;
+  });
+  if (found !== undefined) d.solved('saddle.depth', Math.max(1, found));
+  return d.number('saddle.depth');
 }
 
 function footprintOf(d: Draws, top: Top, holes: Holes, slot: Slot): void {
@@ -168,7 +222,7 @@ function footprintOf(d: Draws, top: Top, holes: Holes, slot: Slot): void {
   const front = d.number('footprint.slotBehindFront', slot.ahead + margin, slot.ahead + margin + 20, 1.5);
   const nearest = slot.behind + holes.reach + WOOD + (square ? lean : 0);
   const behind = d.number('pins.behindSlot', nearest, nearest + 22, 1.5);
-  const need = front + behind + holes.reach + margin + (square ? 0 : lean);
+  const need = front + behind + holes.row + holes.reach + margin + (square ? 0 : lean);
   const reaches = Math.max(need, front + slot.ahead + margin);
   const wide = Math.max(slot.along, holes.out + holes.reach);
   const drawnIn =
@@ -269,6 +323,8 @@ function wings(d: Draws, w: Wings): void {
 }
 
 function channelOf(d: Draws, top: Top, holes: Holes, slot: Slot): void {
+  // from a second row a channel seldom finds its way between the pins of the first
+  if (holes.row > 0 && (holes.row * 7.3) % 1 < 0.8) d.choose('pins.channel', 'none');
   const drill = d.number('pins.drill');
   const width = d.number('pins.channelWidth', 0.5, drill - 0.25);
   const aside = d.choice('pins.line') === 'square' ? holes.out * Math.abs(sin(slot.angle)) : 0;
@@ -282,8 +338,129 @@ function channelOf(d: Draws, top: Top, holes: Holes, slot: Slot): void {
   );
 }
 
+/** Strings that steel can bear, thicker toward the bass, tuned to the note that pulls about as much as was drawn. */
 function strings(d: Draws): void {
-  const pins = d.number('pins.spread');
-  d.number('strings.spread', pins - 6, pins + 6);
-  if (d.choice('strings.spacing') === 'gaps') d.lengths('strings.diameters', d.number('strings.count'));
+  const count = stringCount(d);
+  const scale = d.number('guitar.scale');
+  const at = (i: number) => i / (count - 1);
+  const diameters = d.list(
+    'strings.diameters',
+    count,
+    (i) => 0.2 + 0.7 * at(i),
+    (i) => 0.35 + 1.2 * at(i),
+  );
+  const plain = (i: number) => (diameters[i] ?? 1) < 0.5;
+  const cores = d.list(
+    'strings.cores',
+    count,
+    (i) => (diameters[i] ?? 1) * (plain(i) ? 1 : 0.32),
+    (i) => (diameters[i] ?? 1) * (plain(i) ? 1 : 0.42),
+  );
+  const wraps = d.list(
+    'strings.wraps',
+    count,
+    () => 7000,
+    () => 9200,
+  );
+  d.list(
+    'strings.setbacks',
+    count,
+    () => 1,
+    () => 6,
+  );
+  d.list('action.cents', count);
+  d.list('action.measured', 2);
+  const pull = d.number('strings.modulus');
+  const notes = Array.from({ length: count }, (_, i) => {
+    const [diameter, core, wrap] = [diameters[i] ?? 1, cores[i] ?? 0.4, wraps[i] ?? 8800];
+    const kgM =
+      (7850 * Math.PI * core ** 2) / 4e6 +
+      ((Math.PI / 4) * wrap * Math.PI * (diameter ** 2 - core ** 2)) / 4e6;
+    const most = 2.2e9 * (Math.PI / 4) * (core / 1000) ** 2;
+    // any number of the draw will do to choose a pull by
+    const newtons = Math.min(most, 75 + ((pull * 7 + i * 31) % 90));
+    const hz = Math.sqrt(newtons / kgM) / (2 * (scale / 1000));
+    return i % 3 === 2 ? `${Math.round(hz * 10) / 10} Hz` : noteName(frequencyNumber(hz));
+  });
+  d.notes('strings.notes', notes);
+  const spread = d.number('strings.spread', Math.max(30, 5 * (count - 1)), 10 * (count - 1));
+  const pairs = count / 2;
+  d.number('strings.pairGap', 1, d.choice('strings.courses') === 'pairs' ? spread / pairs - 0.6 : 6);
+  d.choice('strings.spacing');
+}
+
+/** Pairs need an even count: an odd draw makes them single strings, now and then not. */
+function stringCount(d: Draws): number {
+  const count = d.number('strings.count');
+  if (count % 2 === 1 && d.number('strings.pitch') < 475) d.choose('strings.courses', 'single');
+  return count;
+}
+
+function action(d: Draws): void {
+  for (const side of ['treble', 'bass'] as const) {
+    const at12 = d.number(`action.${side}`, 1.2, 3.2);
+    d.number(side === 'treble' ? 'action.firstTreble' : 'action.firstBass', 0.135 * at12 + 0.05, 0.3 * at12);
+  }
+  d.number('action.nutSetback', -1, 1);
+  d.choice('action.nut');
+}
+
+/** What is solved is worked out by the program itself: only the design's own bounds are guessed here. */
+function heights(d: Draws): void {
+  const solves = (path: string) => d.choice(path) === 'solved';
+  for (const path of ['saddle.rule', 'saddle.line', 'saddle.filed']) d.choice(path);
+  d.number('saddle.firmEnds');
+  if (!solves('saddle.angleBy')) d.number('saddle.angle');
+  if (!solves('saddle.setbackBy')) d.number('saddle.setback');
+  const slot = attempt(d, (design, places, ends) => slotFit(design, places, ends).line);
+  if (slot && solves('saddle.angleBy')) d.solved('saddle.angle', slot.angleDeg);
+  if (slot && solves('saddle.setbackBy')) d.solved('saddle.setback', slot.centreMm);
+
+  const [bySlot, byAction] = [d.choice('top.thicknessBy'), d.choice('saddle.showingBy')];
+  const showing = d.number('saddle.showing', 0.5, solves('saddle.depthBy') ? 6 : 10, 1.3);
+  const overFrets = attempt(d, (_, __, ends) => ends[Math.floor(ends.length / 2)]?.saddle) ?? 4;
+  const least = solves('saddle.depthBy') ? showing + 3.5 : 5.5;
+  const wanted = bySlot === 'set' ? d.number('top.thickness', least) : least + 7 * ((showing * 7.3) % 1);
+  const plane = wanted + showing - overFrets;
+  if (d.choice('action.planeBy') === 'straightedge') d.number('action.planeHeight', plane - 0.4, plane + 0.4);
+  else {
+    const angle = d.number('action.neckAngle', -0.5, 1.5);
+    const beyond = d.number('guitar.scale') * 2 ** (-d.number('action.neckJoint') / 12);
+    const rise = d.number('action.domeRise', 0, 4);
+    const joint = plane - beyond * Math.tan((angle * Math.PI) / 180) + rise;
+    d.number('action.jointHeight', joint - 0.2, joint + 0.2);
+  }
+  if (bySlot === 'set' && byAction === 'set') return;
+  const found = attempt(d, (design, strings, ends) =>
+    heightFit(
+      design,
+      strings.map(({ x }) => x),
+      ends,
+    ),
+  );
+  if (!found) return;
+  if (bySlot === 'solved') d.solved('top.thickness', found.thickness);
+  else d.solved('saddle.showing', found.showing);
+}
+
+/** What the program makes of the design so far; undefined where it refuses. */
+function attempt<T>(
+  d: Draws,
+  work: (design: Design, strings: readonly TunedString[], ends: readonly EndHeights[]) => T,
+): T | undefined {
+  try {
+    const { design } = readDesign(d.soFar());
+    const strings = tunedStrings(design);
+    return work(
+      design,
+      strings,
+      stringHeights(
+        design,
+        strings.map(({ x }) => x),
+      ),
+    );
+  } catch (error) {
+    if (error instanceof DesignError || error instanceof RangeError) return undefined;
+    throw error;
+  }
 }

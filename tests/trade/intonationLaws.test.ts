@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { endHeights } from '../../src/trade/endHeights.ts';
 import { CENTS_PER_LN, centsByFret } from '../../src/trade/centsError.ts';
 import { STEEL_STRESS_LIMIT_PA } from '../../src/trade/coreStress.ts';
+import { endHeights } from '../../src/trade/endHeights.ts';
 import { type IntonationSetup, intonationSetup } from '../../src/trade/intonationSetup.ts';
 import { massPerLength } from '../../src/trade/massPerLength.ts';
 import { setbackClosedForm } from '../../src/trade/setbackClosedForm.ts';

@@ -1,5 +1,5 @@
 import { applies } from '../../design/applies.ts';
-import { type Field, type NumberField, UNIT_OF } from '../../design/fields/kinds.ts';
+import { type Field, isNumberField, UNIT_OF } from '../../design/fields/kinds.ts';
 import { roundForReading } from '../../design/problem.ts';
 import { readQuantity } from '../../design/quantity.ts';
 import { type Place, placeOf, typedAt } from '../store/fieldAt.ts';
@@ -30,18 +30,14 @@ export function BenchNote() {
       <p>
         {place.field.help} <InMillimetres place={place} />
       </p>
-      {isNumber(place.field) && <ValueSlide path={place.path} field={place.field} />}
+      {isNumberField(place.field) && <ValueSlide path={place.path} field={place.field} />}
     </div>
   );
 }
 
-function isNumber(field: Field): field is NumberField {
-  return field.kind !== 'choice' && field.kind !== 'text' && field.kind !== 'lengths';
-}
-
 function range(field: Field): string {
-  if (field.kind === 'choice' || field.kind === 'text') return '';
-  const unit = field.kind === 'lengths' ? 'mm' : UNIT_OF[field.kind];
+  if (!('min' in field)) return '';
+  const unit = UNIT_OF['of' in field ? field.of : field.kind];
   return `${String(field.min).replace('-', '−')} to ${field.max}${unit === '' || unit === '°' ? unit : ` ${unit}`}`;
 }
 

@@ -1,11 +1,12 @@
 import { applies } from '../../design/applies.ts';
+import { isNumberField } from '../../design/fields/kinds.ts';
 import { type Place, typedAt } from '../store/fieldAt.ts';
 import { problemsAt } from '../store/judge.ts';
 import { mend } from '../store/mend.ts';
 import { useApp } from '../store/useApp.ts';
 import { ChoiceInput } from './ChoiceInput.tsx';
 import { fieldId } from './fieldId.ts';
-import { LengthsInput } from './LengthsInput.tsx';
+import { ListInput } from './ListInput.tsx';
 import { QuantityInput } from './QuantityInput.tsx';
 import { TextInput } from './TextInput.tsx';
 import { useCall } from './useCall.ts';
@@ -32,10 +33,10 @@ export function FieldRow({ place }: { place: Place }) {
         <ChoiceInput {...common} field={field} typed={typed} />
       ) : field.kind === 'text' ? (
         <TextInput {...common} field={field} typed={typed} />
-      ) : field.kind === 'lengths' ? (
-        <LengthsInput {...common} field={field} typed={typed} />
-      ) : (
+      ) : isNumberField(field) ? (
         <QuantityInput {...common} field={field} typed={typed} />
+      ) : (
+        <ListInput {...common} field={field} typed={typed} />
       )}
       <p id={id.help} className="unseen">
         {field.help}

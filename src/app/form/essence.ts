@@ -22,7 +22,9 @@ const LINES: Readonly<Record<Group, (d: DesignText) => readonly string[]>> = {
       ? 'flat'
       : `${g.soundboard === 'cylinder' ? 'arch' : 'dome'} ${radius(g.soundboardRadius)}`,
   ],
+  action: ({ action: a }) => [`${plainText(a.treble)} / ${plainText(a.bass)} at the 12th`],
   strings: ({ strings: s }) => [
+    plainText(s.set),
     COUNTS[plainText(s.count)] ?? plainText(s.count),
     `${plainText(s.spread)} wide`,
   ],
@@ -34,12 +36,15 @@ const LINES: Readonly<Record<Group, (d: DesignText) => readonly string[]>> = {
         ? 'flat'
         : `${u.shape === 'cylinder' ? 'arch' : 'dome'} ${radius(u.radius)}`,
   ],
-  top: ({ top: t }) => [`${plainText(t.thickness)} thick`, `tips ${plainText(t.tip)}`],
+  top: ({ top: t }) => [
+    t.thicknessBy === 'set' ? `${plainText(t.thickness)} thick` : 'thickness solved',
+    `tips ${plainText(t.tip)}`,
+  ],
   saddle: ({ saddle: s }) => [
     s.ends === 'open'
       ? `${plainText(s.slotWidth)} open`
       : `${plainText(s.slotWidth)} × ${plainText(s.slotLength)}`,
-    degrees(s.angle),
+    s.angleBy === 'set' ? degrees(s.angle) : 'angle solved',
   ],
   pins: ({ pins: p }) => [plainText(p.drill), p.taper === 0 ? 'parallel' : `${degrees(p.taper)} taper`],
   timber: ({ timber: t }) => [plainText(t.name)],

@@ -1,6 +1,6 @@
 import type { DesignText, Typed } from '../../design/design.ts';
-import { fieldsOf, GROUPS, type Group } from '../../design/fields.ts';
 import type { Field } from '../../design/fields/kinds.ts';
+import { fieldsOf, GROUPS, type Group } from '../../design/fields.ts';
 
 /** A field's place in the design: `group.field`. */
 export interface Place {

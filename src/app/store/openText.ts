@@ -1,4 +1,6 @@
 import type { DesignText } from '../../design/design.ts';
+import { isListField } from '../../design/fields/kinds.ts';
+import { migrate } from '../../design/migrate.ts';
 import { DesignError, type Problem } from '../../design/problem.ts';
 import { readDesign } from '../../design/read.ts';
 import { placeOf } from './fieldAt.ts';
@@ -23,7 +25,7 @@ export function openText(json: unknown): DesignText {
     if (!(error instanceof DesignError)) throw error;
     const beyond = error.problems.filter((p) => !MENDABLE.includes(p.code) || !showable(json, p.path));
     if (beyond.length > 0) throw new DesignError(beyond);
-    return json as DesignText;
+    return migrate(json as Readonly<Record<string, unknown>>) as unknown as DesignText;
   }
 }
 
@@ -33,7 +35,7 @@ function showable(json: unknown, path: string): boolean {
   const given = (json as Readonly<Record<string, Readonly<Record<string, unknown>>>>)[place.group]?.[
     place.key
   ];
-  if (place.field.kind === 'lengths') return Array.isArray(given) && given.every(plain);
+  if (isListField(place.field)) return Array.isArray(given) && given.every(plain);
   return plain(given);
 }
 

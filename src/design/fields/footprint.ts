@@ -1,4 +1,4 @@
-import { type Field, choice, length } from './kinds.ts';
+import { choice, type Field, length } from './kinds.ts';
 
 export const footprint = {
   length: length('Length', [100, 230], 153, 1, 'Tip to tip.'),
@@ -49,13 +49,7 @@ export const footprint = {
     1,
     'Length along the bridge in which a double sweep goes from the middle to the wing.',
   ),
-  knee: length(
-    'Knee radius',
-    [2, 300],
-    20,
-    1,
-    'Rounds the corner where a straight taper leaves the middle.',
-  ),
+  knee: length('Knee radius', [2, 300], 20, 1, 'Rounds the corner where a straight taper leaves the middle.'),
   tip: choice(
     'Wing tips',
     { square: 'straight', bowed: 'bowed', round: 'half round' },

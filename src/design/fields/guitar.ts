@@ -1,4 +1,4 @@
-import { type Field, choice, count, length, text } from './kinds.ts';
+import { choice, count, type Field, length, text } from './kinds.ts';
 
 export const guitar = {
   name: text('Name', 'Untitled bridge', 300, 'What this bridge is called; files are named after it.'),

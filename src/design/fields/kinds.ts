@@ -64,6 +64,14 @@ export interface NotesField extends Common {
 export type ListField = NumbersField | MeasuresField | NotesField;
 export type Field = NumberField | ChoiceField | TextField | ListField;
 
+export function isNumberField(field: Field): field is NumberField {
+  return 'step' in field;
+}
+
+export function isListField(field: Field): field is ListField {
+  return field.kind === 'numbers' || field.kind === 'measures' || field.kind === 'notes';
+}
+
 export const UNIT_OF = {
   length: 'mm',
   angle: '°',

@@ -1,13 +1,7 @@
-import { type Field, angle, choice, length } from './kinds.ts';
+import { angle, choice, type Field, length } from './kinds.ts';
 
 export const pins = {
-  spread: length(
-    'Pin spread',
-    [30, 140],
-    57,
-    0.5,
-    'First to last pin, centre to centre, along their line.',
-  ),
+  spread: length('Pin spread', [30, 140], 57, 0.5, 'First to last pin, centre to centre, along their line.'),
   line: choice(
     'Pin line',
     { square: 'square to the centre line', parallel: 'parallel to the slot' },
@@ -26,13 +20,7 @@ export const pins = {
     'one',
     'Two rows set every second pin back: room for twelve.',
   ),
-  rowGap: length(
-    'Between the rows',
-    [3, 25],
-    9,
-    0.5,
-    'Front row to back row, along the strings.',
-  ),
+  rowGap: length('Between the rows', [3, 25], 9, 0.5, 'Front row to back row, along the strings.'),
   behindSlot: length(
     'Pins behind slot',
     [4, 40],
@@ -72,11 +60,5 @@ export const pins = {
     'From the middle of the pin hole to where the ramp comes out.',
   ),
   channelWidth: length('Channel width', [0.5, 5], 1.6, 0.1, 'Width of the ramp; less than the hole’s.'),
-  channelDepth: length(
-    'Channel depth',
-    [0.3, 6],
-    2,
-    0.1,
-    'Depth of the ramp at the middle of the pin hole.',
-  ),
+  channelDepth: length('Channel depth', [0.3, 6], 2, 0.1, 'Depth of the ramp at the middle of the pin hole.'),
 } as const satisfies Readonly<Record<string, Field>>;

@@ -57,13 +57,7 @@ export const saddle = {
   ),
   depth: solvable(
     'depthBy',
-    length(
-      'Slot depth',
-      [1, 16],
-      5.5,
-      0.1,
-      'From the crown at the slot’s middle, along the slot’s walls.',
-    ),
+    length('Slot depth', [1, 16], 5.5, 0.1, 'From the crown at the slot’s middle, along the slot’s walls.'),
   ),
   woodUnder: length(
     'Wood under the slot',

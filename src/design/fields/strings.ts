@@ -61,7 +61,13 @@ export const strings = {
     'single',
     'Twelve strings stand as six pairs: each pair side by side.',
   ),
-  pairGap: length('Within a pair', [1, 6], 2.4, 0.1, 'From one string of a pair to the other, centre to centre.'),
+  pairGap: length(
+    'Within a pair',
+    [1, 6],
+    2.4,
+    0.1,
+    'From one string of a pair to the other, centre to centre.',
+  ),
   spacing: choice(
     'Spacing',
     { centres: 'equal centres', gaps: 'equal gaps' },

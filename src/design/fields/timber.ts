@@ -1,4 +1,4 @@
-import { type Field, density, modulus, text } from './kinds.ts';
+import { density, type Field, modulus, text } from './kinds.ts';
 
 export const timber = {
   name: text('Timber', 'Indian rosewood', 120, 'What the bridge is made of.'),

@@ -1,4 +1,4 @@
-import { type Field, choice, length } from './kinds.ts';
+import { choice, type Field, length } from './kinds.ts';
 
 export const underside = {
   shape: choice(
@@ -12,11 +12,5 @@ export const underside = {
     'follows',
     'The glue face copies the soundboard unless you set it.',
   ),
-  radius: length(
-    'Underside radius',
-    [2000, 30000],
-    '25 ft',
-    100,
-    'Radius to which the glue face is sanded.',
-  ),
+  radius: length('Underside radius', [2000, 30000], '25 ft', 100, 'Radius to which the glue face is sanded.'),
 } as const satisfies Readonly<Record<string, Field>>;

@@ -14,7 +14,11 @@ const STEPS = 48;
  *
  * @param design with thickness, slot angle and set-back as they are used
  */
-export function depthFit(design: Design, places: readonly number[], { undersides, thickness }: HeightFit): SolvedDepth {
+export function depthFit(
+  design: Design,
+  places: readonly number[],
+  { undersides, thickness }: HeightFit,
+): SolvedDepth {
   const frame = slotAtNoDepth(design);
   const crown = crownRadius(design);
   const cos = Math.cos(frame.angle);

@@ -68,7 +68,9 @@ export function placeDesign(design: Design): PlacedDesign {
   };
   const depth = depthFit(raised, places, height);
   const placed =
-    design.saddle.depthBy === 'set' ? raised : withSaddle(raised, { depth: Math.max(depth.depth, LEAST_DEPTH) });
+    design.saddle.depthBy === 'set'
+      ? raised
+      : withSaddle(raised, { depth: Math.max(depth.depth, LEAST_DEPTH) });
 
   const number = (solved: number, used: number, set: boolean): SolvedNumber => ({
     solved,
@@ -84,7 +86,9 @@ export function placeDesign(design: Design): PlacedDesign {
     'top.thickness': number(height.solvedThickness, height.thickness, top.thicknessBy === 'set'),
     'top.crownRadius': number(height.fretboardRadius, placed.top.crownRadius, top.crown === 'set'),
   };
-  const beyond = Object.entries(solved).flatMap(([path, one]) => outOfRange(path as SolvablePath, one));
+  // a fretboard may be flatter than any crown that is set; too round a one was refused above
+  const { 'top.crownRadius': _, ...bounded } = solved;
+  const beyond = Object.entries(bounded).flatMap(([path, one]) => outOfRange(path as Bounded, one));
   if (beyond.length > 0) throw new DesignError(beyond);
   return { design: placed, fit: { strings, heights, slot, height, depth, solved } };
 }
@@ -101,16 +105,18 @@ function withSaddle(design: Design, saddle: Partial<Design['saddle']>): Design {
   return { ...design, saddle: { ...design.saddle, ...saddle } };
 }
 
-const ASK: Readonly<Record<SolvablePath, string>> = {
+type Bounded = Exclude<SolvablePath, 'top.crownRadius'>;
+
+const ASK: Readonly<Record<Bounded, string>> = {
   'saddle.angle': 'Look at the strings, their cores and the action, or set the angle by hand.',
   'saddle.setback': 'Look at the strings, their cores and the action, or set it by hand.',
   'saddle.depth': 'Make the bridge thicker, the saddle show less, or set the depth by hand.',
   'saddle.showing': 'Change the thickness, the action or the height of the frets, or set it by hand.',
-  'top.thickness': 'Change what shows of the saddle, the action or the height of the frets, or set it by hand.',
-  'top.crownRadius': 'Measure the fretboard again, or set the crown by hand.',
+  'top.thickness':
+    'Change what shows of the saddle, the action or the height of the frets, or set it by hand.',
 };
 
-function outOfRange(path: SolvablePath, { solved, by }: SolvedNumber): Problem[] {
+function outOfRange(path: Bounded, { solved, by }: SolvedNumber): Problem[] {
   const [group, key] = path.split('.') as ['saddle', 'angle'];
   const { min, max, kind } = FIELDS[group][key];
   if (by === 'set' || (solved >= min && solved <= max)) return [];

@@ -33,6 +33,11 @@ export function wantedSetbacks(
           ? setbackLeastSquares(setup, nut)
           : setbackInTune(setup, nut);
     const measured = strings.setbacks[i];
-    return { setup, nutMm: computed.nutMm, saddleMm: measured ?? computed.saddleMm, measured: measured !== undefined };
+    return {
+      setup,
+      nutMm: computed.nutMm,
+      saddleMm: measured ?? computed.saddleMm,
+      measured: measured !== undefined,
+    };
   });
 }

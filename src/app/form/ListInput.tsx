@@ -1,4 +1,4 @@
-import type { LengthsField } from '../../design/fields/kinds.ts';
+import type { ListField, NumberField } from '../../design/fields/kinds.ts';
 import { readQuantity } from '../../design/quantity.ts';
 import { kept } from '../store/fieldAt.ts';
 import { useApp, useAppStore } from '../store/useApp.ts';
@@ -6,15 +6,18 @@ import { fieldId } from './fieldId.ts';
 import type { InputProps } from './inputProps.ts';
 import { stepByKey } from './stepByKey.ts';
 
-/** What one press of an arrow key adds to a string's diameter: a thousandth of an inch, as strings are sold. */
-const STEP = 0.0254;
+/** What one press of an arrow key adds: to a string's diameter a thousandth of an inch, as strings are sold. */
+const STEPS: Partial<Record<NumberField['kind'], number>> = { length: 0.0254, density: 100, cents: 0.5 };
 
-/** A list of lengths, one for each string, treble first. */
-export function LengthsInput({ path, field, typed, invalid, describedBy }: InputProps<LengthsField>) {
+/** A list with an entry for each string, treble first. */
+export function ListInput({ path, field, typed, invalid, describedBy }: InputProps<ListField>) {
   const store = useAppStore();
   const list = Array.isArray(typed) ? (typed as readonly (number | string)[]) : [];
   const strings = useApp(({ history }) => stringCount(history.present.strings.count));
-  const one = { ...field, kind: 'length', step: STEP, default: '' } as const;
+  const one: NumberField | undefined =
+    field.kind === 'notes'
+      ? undefined
+      : { ...field, kind: field.of, step: STEPS[field.of] ?? 1, default: '' };
   const entries = list.map((entry, at) => ({ at, entry, name: `String ${at + 1}` }));
   const put = (at: number, value: number | string) => {
     store.edit(
@@ -40,7 +43,7 @@ export function LengthsInput({ path, field, typed, invalid, describedBy }: Input
               onFocus={(event) => event.target.select()}
               onChange={(event) => put(at, kept(event.target.value))}
               onKeyDown={(event) => {
-                const next = stepByKey(event, entry, one);
+                const next = one && stepByKey(event, entry, one);
                 if (next !== undefined) put(at, next);
               }}
             />
