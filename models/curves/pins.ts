@@ -29,7 +29,10 @@ export function pinPlaces(design: Design): readonly Point[] {
   const lean = pins.line === 'parallel' ? (hand * design.saddle.angle * Math.PI) / 180 : 0;
   return alongLine(design).map((s, i) => {
     const back = pins.rows === 'two' && i % 2 === 1 ? pins.rowGap : 0;
-    return [s * Math.cos(lean), s * Math.sin(lean) - pins.behindSlot - back];
+    return [
+      s * Math.cos(lean) + back * Math.sin(lean),
+      s * Math.sin(lean) - pins.behindSlot - back * Math.cos(lean),
+    ];
   });
 }
 

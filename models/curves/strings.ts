@@ -9,7 +9,7 @@ const LEAST_BETWEEN_PAIRS = 0.5;
 
 /**
  * x of each string's centre at the saddle, mm, treble first. Equal centres divide the spread; equal gaps leave the
- * same air between neighbours' edges. Pairs stand `pairGap` apart, and it is the pairs that are spread equally. Throws
+ * same air between neighbours' edges. Pairs stand `pairGap` apart, and it is the pairs that are spread equally. There must be a diameter for each string. Throws
  * `DesignError` when count, spread or diameters don't suit.
  */
 export function stringPlaces(design: Design): readonly number[] {
@@ -19,16 +19,6 @@ export function stringPlaces(design: Design): readonly number[] {
   if (spacing === 'centres') {
     const offsets = steps ?? Array.from({ length: count }, (_, i) => (i * spread) / (count - 1));
     return offsets.map((offset) => hand * (spread / 2 - offset));
-  }
-  if (diameters.length < count) {
-    throw new DesignError([
-      misfit(
-        'strings.diameters',
-        `${diameters.length} diameters`,
-        `one for each of ${count} strings`,
-        'Give as many diameters as strings, treble first, or use equal centres.',
-      ),
-    ]);
   }
   const pairs = courses === 'pairs';
   const given = diameters.slice(0, count);

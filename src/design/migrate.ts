@@ -1,4 +1,7 @@
 import { assumedCore } from '../trade/assumedCore.ts';
+import { massPerLength } from '../trade/massPerLength.ts';
+import { frequencyNumber, noteName } from '../trade/notes.ts';
+import { coreAreaM2, plainString, woundString } from '../trade/stringSpec.ts';
 import type { Field } from './fields/kinds.ts';
 import { fieldsOf, GROUPS } from './fields.ts';
 import { readQuantity } from './quantity.ts';
@@ -17,7 +20,16 @@ export function migrate(json: Readonly<Record<string, unknown>>): Readonly<Recor
   const groups = GROUPS.map((group) => {
     const given = json[group];
     if (given === undefined && group === 'action') return [group, defaults(group)];
-    return [group, isGroup(given) ? { ...defaults(group), ...lists(group, given), ...given } : given];
+    return [
+      group,
+      isGroup(given)
+        ? {
+            ...defaults(group),
+            ...lists(group, given, isGroup(json.guitar) ? json.guitar.scale : undefined),
+            ...given,
+          }
+        : given,
+    ];
   });
   return { ...json, ...Object.fromEntries(groups.filter(([, value]) => value !== undefined)), version: 2 };
 }
@@ -46,31 +58,47 @@ const NEW: ReadonlySet<string> = new Set([
 ]);
 
 /** Lists for as many strings as there were: each as the defaults go on, cores guessed from the diameters. */
-function lists(group: string, given: Group): Group {
+function lists(group: string, given: Group, scale: unknown): Group {
   const count = Number(given.count);
   if (group !== 'strings' || !(count >= 4 && count <= 12)) return {};
   const fill = (key: string, made?: (i: number) => unknown) => {
     const field = fieldsOf('strings')[key]?.default as readonly unknown[];
     return Array.from({ length: count }, (_, i) => made?.(i) ?? field[Math.min(i, field.length - 1)]);
   };
-  const given6 = Array.isArray(given.diameters) ? given.diameters : [];
-  const diameters = fill('diameters', (i) => given6[i]);
+  const listed = Array.isArray(given.diameters) ? given.diameters : [];
+  const diameters = fill('diameters', (i) => listed[i]);
+  const cores = diameters.map(coreOf);
   return {
     diameters,
-    notes: fill('notes'),
+    notes: diameters.map((diameter, i) => noteOf(diameter, cores[i], scale)),
     wraps: fill('wraps'),
     setbacks: fill('setbacks'),
-    cores: diameters.map(coreOf),
+    cores,
   };
 }
 
 function coreOf(diameter: unknown): unknown {
-  if (typeof diameter !== 'number' && typeof diameter !== 'string') return 0.3;
-  const read = readQuantity(diameter, 'length');
-  if (!read.ok || read.value <= THICKEST_PLAIN) return diameter;
-  return (
-    Math.round(Math.min(read.value, (assumedCore((read.value / 25.4) * 1000) * 25.4) / 1000) * 1e4) / 1e4
-  );
+  const mm = mmOf(diameter);
+  if (mm === undefined || mm <= THICKEST_PLAIN) return diameter;
+  return Math.round(Math.min(mm, (assumedCore((mm / 25.4) * 1000) * 25.4) / 1000) * 1e4) / 1e4;
+}
+
+/** The note at which a string of an old design pulls as strings do: that it was tuned is all that is known of it. */
+function noteOf(diameter: unknown, core: unknown, scale: unknown): string {
+  const [d, c, s] = [mmOf(diameter), mmOf(core), mmOf(scale)];
+  if (d === undefined || c === undefined || s === undefined) return 'E3';
+  const spec = d <= THICKEST_PLAIN ? plainString(d) : woundString(d, c);
+  const newtons = Math.min(USUAL_PULL, USUAL_STRESS * coreAreaM2(spec));
+  return noteName(frequencyNumber(Math.sqrt(newtons / massPerLength(spec)) / ((2 * s) / 1000)));
+}
+
+/** N, Pa: common practice. */
+const [USUAL_PULL, USUAL_STRESS] = [115, 1.8e9];
+
+function mmOf(typed: unknown): number | undefined {
+  const read =
+    typeof typed === 'number' || typeof typed === 'string' ? readQuantity(typed, 'length') : undefined;
+  return read?.ok && read.value > 0 ? read.value : undefined;
 }
 
 function isGroup(value: unknown): value is Group {

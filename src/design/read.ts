@@ -10,6 +10,8 @@ import { ACCEPTED, readQuantity } from './quantity.ts';
 const MOST_STRINGS = 12;
 /** Tones that can be heard as notes, Hz. */
 const [LOWEST, HIGHEST] = [16, 2000];
+/** Line breaks and what a terminal or a file's header would take for an order. */
+const CONTROL = /\p{Cc}/u;
 
 /** A design as typed and as checked values. */
 export interface ReadDesign {
@@ -87,7 +89,12 @@ export function readField(
         },
       ];
     case 'text':
-      if (typeof given === 'string' && given.length <= field.maxLength && given.trim() !== '')
+      if (
+        typeof given === 'string' &&
+        given.length <= field.maxLength &&
+        given.trim() !== '' &&
+        !CONTROL.test(given)
+      )
         return { value: given };
       return [
         {
@@ -185,7 +192,7 @@ function readNumber(
       remedy: `Keep it within ${allowed}.`,
     };
   }
-  return read.value;
+  return Math.min(range.max, Math.max(range.min, read.value));
 }
 
 function rangeText(kind: NumberField['kind'], { min, max }: { readonly min: number; readonly max: number }) {
@@ -199,7 +206,7 @@ export function describeAllowed(field: Field): string {
     case 'choice':
       return Object.keys(field.choices).join(', ');
     case 'text':
-      return `1 to ${field.maxLength} characters`;
+      return `1 to ${field.maxLength} characters in one line`;
     case 'notes':
       return `1 to ${MOST_STRINGS} notes such as E4`;
     case 'numbers':
@@ -218,8 +225,19 @@ function isRecord(value: unknown): value is Record<string, unknown> {
 /** A given value as short text for a message. */
 export function describe(value: unknown): string {
   if (typeof value === 'number' && !Number.isFinite(value)) return String(value);
+  // what is nested is not written out: it may be any depth
+  const nested = (entries: readonly unknown[]) =>
+    entries.some((entry) => typeof entry === 'object' && entry !== null);
+  if (Array.isArray(value) && (value.length > 12 || nested(value))) return `a list of ${value.length}`;
+  if (isRecord(value) && nested(Object.values(value))) return 'a group';
   const text = JSON.stringify(value as Typed) ?? 'nothing';
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+}
+
+/** A name from a file as it may be said: no longer than a line, and nothing that a terminal obeys. */
+function shortened(name: string): string {
+  const plain = name.replace(/\p{Cc}/gu, '·');
+  return plain.length > 60 ? `${plain.slice(0, 57)}…` : plain;
 }
 
 const notADesign = (value: string): Problem => ({
@@ -240,7 +258,7 @@ const wrongVersion = (value: unknown): Problem => ({
 
 const unknownField = (path: string, known: readonly string[]): Problem => ({
   code: 'unknown-field',
-  path,
+  path: shortened(path),
   value: 'an unknown field',
   allowed: known.join(', '),
   remedy: 'Check its spelling, or take it out.',

@@ -2,16 +2,17 @@ import { expect, test } from 'vitest';
 import { essence } from '../../src/app/form/essence.ts';
 import type { DesignText } from '../../src/design/design.ts';
 import { GROUPS } from '../../src/design/fields.ts';
-import { initialDesign } from '../../src/design/initial.ts';
+import { designText } from '../support/change.ts';
 
-const text = initialDesign();
+const text = designText();
 const lines = (design: DesignText) =>
   Object.fromEntries(GROUPS.map((group) => [group, essence(group, design)]));
 
 test('each closed group says its essence', () => {
   expect(lines(text)).toEqual({
     guitar: '645 · dome 25 ft',
-    strings: 'six · 55 wide',
+    action: '1.9 / 2.4 at the 12th',
+    strings: 'Light · six · 55 wide',
     footprint: '153 × 36 · belly',
     underside: 'as the soundboard',
     top: '9.5 thick · tips 3',
@@ -39,7 +40,7 @@ test('other choices say something else', () => {
   };
   expect(lines(other)).toMatchObject({
     guitar: 'left-handed · 25 1/2 in · arch 8.53 m',
-    strings: 'twelve · 54.5 wide',
+    strings: 'Light · twelve · 54.5 wide',
     footprint: '153 × 36 · waisted',
     underside: 'dome 28 ft',
     saddle: '3.2 open · 2.5°',
@@ -48,6 +49,8 @@ test('other choices say something else', () => {
 });
 
 test('what can’t be made is said as typed', () => {
+  const solved = { thicknessBy: 'solved' } as const;
+  expect(essence('top', { ...text, top: { ...text.top, ...solved } })).toBe('thickness solved · tips 3');
   expect(essence('top', { ...text, top: { ...text.top, thickness: 'thick' } })).toBe('thick thick · tips 3');
-  expect(essence('strings', { ...text, strings: { ...text.strings, count: '' } })).toBe('55 wide');
+  expect(essence('strings', { ...text, strings: { ...text.strings, count: '' } })).toBe('Light · 55 wide');
 });

@@ -2,13 +2,13 @@ import { describe, expect, test } from 'vitest';
 import { shapeFigures } from '../../src/app/figures/shapeFigures.ts';
 import { acceptDesign } from '../../src/design/acceptDesign.ts';
 import type { DesignText } from '../../src/design/design.ts';
-import { initialDesign } from '../../src/design/initial.ts';
+import { designText } from '../support/change.ts';
 
 type Changes = { readonly [G in keyof DesignText]?: Partial<DesignText[G] & object> };
 
 /** Figures by their label, of the initial design with some fields changed. */
 function figures(changes: Changes = {}): Record<string, string> {
-  const base = initialDesign();
+  const base = designText();
   const changed = Object.entries(changes).map(([group, fields]) => [
     group,
     { ...(base[group as keyof DesignText] as object), ...(fields as object) },

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { drawCurves } from '../../models/curves/drawCurves.ts';
+import { acceptDesign } from '../../src/design/acceptDesign.ts';
 import { applies } from '../../src/design/applies.ts';
 import { isNumberField } from '../../src/design/fields/kinds.ts';
-import { designText } from '../support/change.ts';
+import { change, designText } from '../support/change.ts';
 import { acceptedDesigns } from '../support/designs.ts';
 import { PATHS, tableField } from '../support/draws.ts';
 
@@ -12,8 +12,18 @@ describe('a field has a say only where the choices give it one', () => {
     ['guitar.soundboardRadius', { 'guitar.soundboard': 'cylinder' }, true],
     ['guitar.fretboardFret', { 'guitar.fretboard': 'constant' }, false],
     ['guitar.fretboardFret', { 'guitar.fretboard': 'conical' }, true],
-    ['strings.diameters', { 'strings.spacing': 'centres' }, false],
-    ['strings.diameters', { 'strings.spacing': 'gaps' }, true],
+    ['strings.pairGap', { 'strings.courses': 'single' }, false],
+    ['strings.pairGap', { 'strings.courses': 'pairs' }, true],
+    ['action.planeHeight', { 'action.planeBy': 'neck' }, false],
+    ['action.neckJoint', { 'action.planeBy': 'neck' }, true],
+    ['action.nutSetback', { 'action.nut': 'solved' }, false],
+    ['saddle.rule', { 'action.nut': 'solved' }, false],
+    ['saddle.angle', { 'saddle.angleBy': 'solved' }, false],
+    ['saddle.angle', { 'saddle.angleBy': 'set' }, true],
+    ['saddle.showing', { 'top.thicknessBy': 'set', 'saddle.showingBy': 'solved' }, false],
+    ['saddle.showing', { 'top.thicknessBy': 'solved', 'saddle.showingBy': 'solved' }, true],
+    ['top.thickness', { 'top.thicknessBy': 'solved' }, false],
+    ['pins.rowGap', { 'pins.rows': 'two' }, true],
     ['footprint.depthWing', { 'footprint.backEdge': 'straight', 'footprint.frontEdge': 'straight' }, false],
     ['footprint.depthWing', { 'footprint.backEdge': 'straight', 'footprint.frontEdge': 'tail' }, true],
     ['footprint.frontBelly', { 'footprint.backEdge': 'tail', 'footprint.frontEdge': 'straight' }, false],
@@ -41,16 +51,14 @@ describe('a field has a say only where the choices give it one', () => {
 });
 
 test('a number that is said to have no say changes no curve', () => {
-  for (const { design } of acceptedDesigns(15, 31).accepted) {
-    const before = JSON.stringify(drawCurves(design));
+  for (const { text, curves } of acceptedDesigns(15, 31).accepted) {
+    const before = JSON.stringify(curves);
     for (const path of PATHS) {
       const field = tableField(path);
-      if (!isNumberField(field) || applies(path, design)) continue;
-      const [group = '', key = ''] = path.split('.');
-      const groups: Readonly<Record<string, Readonly<Record<string, unknown>>>> = design;
+      if (!isNumberField(field) || applies(path, text)) continue;
       for (const end of [field.min, field.max]) {
-        const changed = { ...design, [group]: { ...groups[group], [key]: end } };
-        expect(JSON.stringify(drawCurves(changed)), `${path} = ${end}`).toBe(before);
+        const changed = acceptDesign(change(text, { [path]: end }));
+        expect(JSON.stringify(changed.curves), `${path} = ${end}`).toBe(before);
       }
     }
   }

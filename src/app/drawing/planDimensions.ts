@@ -43,9 +43,9 @@ export function planDimensions(curves: Curves, text: DesignText): ReadonlyMap<st
     -bass * (curves.slot.halfLength * Math.cos(curves.slot.angle) + curves.slot.width / 2),
     0,
   ];
-  const behind = (curves.pins[0]?.at[1] ?? 0) / 2 + (curves.pins[curves.pins.length - 1]?.at[1] ?? 0) / 2;
+  const pinRow = frontRow(curves, text);
   const outermost = Math.max(...curves.pins.map((p) => Math.abs(p.at[0]) + p.reach));
-  const row: Point = [-bass * outermost, behind];
+  const row: Point = [-bass * outermost, pinRow.middle];
   put('footprint.slotBehindFront', {
     ...plan,
     side: otherSide,
@@ -65,7 +65,7 @@ export function planDimensions(curves: Curves, text: DesignText): ReadonlyMap<st
     end: half,
   });
   put('saddle.slotLength', slotLength(curves));
-  put('pins.spread', pinSpread(curves));
+  put('pins.spread', pinSpread(curves, pinRow.along));
   const shaped = turnsOf(back) ? back : front;
   const turns = turnsOf(shaped);
   if (turns) {
@@ -106,7 +106,17 @@ function slotLength({ slot }: Curves): LinearPlace {
   };
 }
 
-function pinSpread({ pins }: Curves): LinearPlace {
+/** Where the pins' front row crosses the centre line, y in mm, and which way it goes, radians. */
+function frontRow({ pins }: Curves, text: DesignText): { readonly middle: number; readonly along: number } {
+  const row = text.pins.rows === 'two' ? pins.filter((_, i) => i % 2 === 0) : pins;
+  const ends = [row[0], row[row.length - 1]].sort((a, b) => (a?.at[0] ?? 0) - (b?.at[0] ?? 0));
+  const [x0, y0] = ends[0]?.at ?? [0, 0];
+  const [x1, y1] = ends[1]?.at ?? [1, 0];
+  const slope = (y1 - y0) / (x1 - x0);
+  return { middle: y0 - slope * x0, along: Math.atan(slope) };
+}
+
+function pinSpread({ pins }: Curves, along: number): LinearPlace {
   const ends = [pins[0], pins[pins.length - 1]].sort((a, b) => (a?.at[0] ?? 0) - (b?.at[0] ?? 0));
   const from = ends[0]?.at ?? [0, 0];
   const to = ends[1]?.at ?? [0, 0];
@@ -115,7 +125,7 @@ function pinSpread({ pins }: Curves): LinearPlace {
     view: 'plan',
     side: 'below',
     rank: 0,
-    along: Math.atan2(to[1] - from[1], to[0] - from[0]),
+    along,
     from,
     to,
     clear: Math.max(...pins.map((p) => p.reach)),

@@ -138,7 +138,21 @@ function withRamp(wall: Chain, channel: Channel, thickness: number): Chain {
   const i = wall.findIndex((s) => over(s.to) > 0);
   const cut = wall[i];
   if (!cut) return wall;
-  const meet = pointAt(cut, over(cut.from) / (over(cut.from) - over(cut.to)));
+  const crossing = (s: Segment): Point => pointAt(s, over(s.from) / (over(s.from) - over(s.to)));
+  const meet = crossing(cut);
+  // a bevel flatter than the ramp comes out under it again, and goes on to the top
+  const flatter = wall.findIndex((s, k) => k > i && over(s.to) < 0);
+  if (flatter > 0) {
+    const under = wall[flatter] as Segment;
+    const again = crossing(under);
+    return [
+      ...wall.slice(0, i),
+      line(cut.from, meet),
+      line(meet, again),
+      line(again, under.to),
+      ...wall.slice(flatter + 1),
+    ];
+  }
   const comesOut = channel.at[1] + (thickness - start[1]) / rise;
   const runsOut = dx === 0 ? Number.POSITIVE_INFINITY : channel.at[1] + channel.width / 2 / Math.abs(dx);
   // it leaves the plane inside the hole

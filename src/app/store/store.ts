@@ -1,5 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { DesignText, Typed } from '../../design/design.ts';
+import { enoughStrings } from '../../design/enoughStrings.ts';
 import type { GROUPS } from '../../design/fields.ts';
 import { placeOf, typedAt, withTyped } from './fieldAt.ts';
 import { begin, change, closeStep, type History, hold, redo, replace, undo } from './history.ts';
@@ -75,7 +76,10 @@ export function createAppStore(beginning: Beginning, now: () => number = () => p
       const place = placeOf(path);
       const { history } = getState();
       if (!place || typedAt(history.present, place) === typed) return;
-      setHistory(change(history, withTyped(history.present, place, typed), place.path, now()));
+      const changed = withTyped(history.present, place, typed);
+      // every string added has a place in each list at once
+      const text = place.path === 'strings.count' ? enoughStrings(changed) : changed;
+      setHistory(change(history, text, place.path, now()));
     },
     replaceDesign: (text: DesignText) => setHistory(replace(getState().history, text)),
     hold: (path: string) => setHistory(hold(closeStep(getState().history), path, now())),

@@ -20,7 +20,7 @@ export const pins = {
     'one',
     'Two rows set every second pin back: room for twelve.',
   ),
-  rowGap: length('Between the rows', [3, 25], 9, 0.5, 'Front row to back row, along the strings.'),
+  rowGap: length('Between the rows', [3, 25], 9, 0.5, 'Front row to back row, square to the pins’ line.'),
   behindSlot: length(
     'Pins behind slot',
     [4, 40],

@@ -40,9 +40,19 @@ describe('the section', () => {
       a.length === b.length && a.every((z, i) => Math.abs(z - (b[i] ?? Number.NaN)) < 0.01);
     const ys = chains.flat().flatMap((s) => [s.from[0], s.to[0]]);
     const [back, front] = [Math.min(...ys), Math.max(...ys)];
+    // a hole of a second row that the plane only grazes is left to the exact section
+    const grazed = accepted.curves.pins.filter(
+      ({ at, reach }) => Math.abs(at[0]) > 1e-6 && Math.abs(at[0]) < reach,
+    );
+    const crossed = accepted.curves.channels.filter(
+      ({ at: [x], direction: [dx], width, reach }) =>
+        Math.abs(x) > 1e-6 && (Math.abs(x) < width || x * (x + dx * reach) < 0),
+    );
     let compared = 0;
     for (let i = 0; i < 200; i++) {
       const y = back - 1 + (i * (front - back + 2)) / 199;
+      if (grazed.some(({ at, reach }) => Math.abs(y - at[1]) < reach)) continue;
+      if (crossed.some(({ at, reach }) => y > at[1] && y < at[1] + reach)) continue;
       const columns = (at: number) => surface.columns(0, at).flat();
       // beside an upright wall a hair decides whether it is wood or air
       if (!near(columns(y - 1e-4), columns(y + 1e-4))) continue;
@@ -50,7 +60,7 @@ describe('the section', () => {
       expect(near(drawn, columns(y)), `at y = ${y}: drawn ${drawn}, wood ${columns(y)}`).toBe(true);
       compared++;
     }
-    expect(compared).toBeGreaterThan(180);
+    expect(compared).toBeGreaterThan(grazed.length + crossed.length > 0 ? 80 : 180);
   });
 
   test('five pins: the middle hole and its channel part the wood in two', () => {
@@ -148,8 +158,9 @@ describe('what lights up', () => {
 
   test('every field of the part itself lights a line that is drawn', () => {
     const lines = paths.filter((path) => /^(footprint|underside|top|saddle|pins)\./.test(path));
-    // how far the saddle shows is wood of the saddle, not of the bridge
-    for (const path of lines.filter((p) => p !== 'saddle.showing')) {
+    // how far the saddle shows and how it is filed is bone of the saddle, not wood of the bridge
+    const saddles = /^saddle\.(showing|showingBy|rule|line|firmEnds|filed|crownMargin)$/;
+    for (const path of lines.filter((p) => !saddles.test(p))) {
       expect(litShapes(path).length, path).toBeGreaterThan(0);
       for (const name of litShapes(path)) expect(drawn, `${path} lights ${name}`).toContain(name);
     }

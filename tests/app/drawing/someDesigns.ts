@@ -1,20 +1,21 @@
 import { type AcceptedDesign, acceptDesign } from '../../../src/design/acceptDesign.ts';
 import type { DesignText, Typed } from '../../../src/design/design.ts';
-import { initialDesign } from '../../../src/design/initial.ts';
+import { enoughStrings } from '../../../src/design/enoughStrings.ts';
+import { designText } from '../../support/change.ts';
 
 /** The usual design with some fields typed anew, by path. */
 export function designWith(changes: Readonly<Record<string, Typed>>): DesignText {
-  const text = JSON.parse(JSON.stringify(initialDesign())) as Record<string, Record<string, Typed>>;
+  const text = JSON.parse(JSON.stringify(designText())) as Record<string, Record<string, Typed>>;
   for (const [path, typed] of Object.entries(changes)) {
     const [group = '', key = ''] = path.split('.');
     (text[group] as Record<string, Typed>)[key] = typed;
   }
-  return text as unknown as DesignText;
+  return enoughStrings(text as unknown as DesignText);
 }
 
 /** Designs that differ in what a drawing shows. */
 export const someDesigns: Readonly<Record<string, AcceptedDesign>> = {
-  usual: acceptDesign(initialDesign()),
+  usual: acceptDesign(designText()),
   'belly toward the soundhole': acceptDesign(
     designWith({
       'footprint.backEdge': 'straight',

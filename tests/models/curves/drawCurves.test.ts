@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { applies } from '../../../src/design/applies.ts';
 import { sayProblem } from '../../../src/design/problem.ts';
-import { type Changes, designText, problemsOf } from '../../support/change.ts';
+import { type Changes, change, designText, problemsOf } from '../../support/change.ts';
 
 /** A misfit of the design of all defaults with these changes: where it is said, why, and whether it names a limit. */
 interface Misfit {
@@ -306,12 +306,13 @@ test.each(MISFITS)('$path: $why', ({ path, why, changes }) => {
 
 describe('misfits without a number', () => {
   test('equal gaps need a diameter for each string', () => {
-    const changes = { 'strings.spacing': 'gaps', 'strings.count': 7 };
-    expect(problemsOf(designText(changes))).toMatchObject([
+    const text = designText({ 'strings.spacing': 'gaps', 'strings.count': 7 });
+    const six = text.strings.diameters as readonly number[];
+    expect(problemsOf(change(text, { 'strings.diameters': six.slice(0, 6) }))).toMatchObject([
       {
         code: 'does-not-fit',
         path: 'strings.diameters',
-        value: '6 diameters',
+        value: '6 entries',
         allowed: 'one for each of 7 strings',
       },
     ]);

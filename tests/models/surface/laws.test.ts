@@ -20,9 +20,9 @@ const holes = ['drilled', 'reamed'] as const;
 const patient = { timeout: 60_000 };
 
 /** The design with one field set to something else, if that can be made. */
-function changed({ text }: AcceptedDesign, group: Group, field: string, value: number | string) {
+function changed({ text }: AcceptedDesign, group: Group, fields: Readonly<Record<string, number | string>>) {
   try {
-    return acceptDesign({ ...text, [group]: { ...text[group], [field]: value } });
+    return acceptDesign({ ...text, [group]: { ...text[group], ...fields } });
   } catch (error) {
     if (error instanceof DesignError) return undefined;
     throw error;
@@ -39,7 +39,7 @@ function radiusAt(outline: readonly Point[], z: number): number {
 describe(`over 40 random designs of seed ${SEED}`, patient, () => {
   test('a left-handed bridge is the mirror image of the right-handed one', () => {
     for (const [i, one] of accepted.entries()) {
-      const other = changed(one, 'guitar', 'hand', one.design.guitar.hand === 'left' ? 'right' : 'left');
+      const other = changed(one, 'guitar', { hand: one.design.guitar.hand === 'left' ? 'right' : 'left' });
       expect(other, `design ${i} made for the other hand`).toBeDefined();
       if (!other) continue;
       const [a, b] = [surfaceFigures(one.curves, 'reamed'), surfaceFigures(other.curves, 'reamed')];
@@ -97,7 +97,11 @@ describe(`over 40 random designs of seed ${SEED}`, patient, () => {
   test('a thicker bridge has more wood', () => {
     let compared = 0;
     for (const [i, one] of accepted.entries()) {
-      const thicker = changed(one, 'top', 'thickness', one.design.top.thickness + 0.3);
+      // the slot keeps its depth, or a thicker bridge would have a deeper one
+      const { depth } = one.design.saddle;
+      const set = changed(one, 'saddle', { depthBy: 'set', depth });
+      const thickness = one.design.top.thickness + 0.3;
+      const thicker = set && changed(set, 'top', { thicknessBy: 'set', thickness });
       if (!thicker) continue;
       compared++;
       const [a, b] = [one, thicker].map(({ curves }) => surfaceFigures(curves, 'drilled').volumeMm3);
