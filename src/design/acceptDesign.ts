@@ -1,6 +1,7 @@
 import type { Curves } from '../../models/curves/curves.ts';
 import { drawCurves } from '../../models/curves/drawCurves.ts';
-import { type Fit, placeDesign } from '../trade/fit/placeDesign.ts';
+import { type Fit, placeDesign, type SolvablePath } from '../trade/fit/placeDesign.ts';
+import { DesignError, type Problem } from './problem.ts';
 import { type ReadDesign, readDesign } from './read.ts';
 
 /** A design that can be made: its `design` has the solved numbers in place. */
@@ -16,5 +17,20 @@ export interface AcceptedDesign extends ReadDesign {
 export function acceptDesign(json: unknown): AcceptedDesign {
   const { text, design: read } = readDesign(json);
   const { design, fit } = placeDesign(read);
-  return { text, design, fit, curves: drawCurves(design) };
+  try {
+    return { text, design, fit, curves: drawCurves(design) };
+  } catch (error) {
+    if (!(error instanceof DesignError)) throw error;
+    throw new DesignError(error.problems.map((problem) => ofSolved(problem, fit)));
+  }
+}
+
+/** A number that nobody typed can't be typed anew: its problem says that it is solved, and how to have it otherwise. */
+function ofSolved(problem: Problem, { solved }: Fit): Problem {
+  if (solved[problem.path as SolvablePath]?.by !== 'solved') return problem;
+  return {
+    ...problem,
+    value: `${problem.value}, as solved,`,
+    remedy: `${problem.remedy} Or set it by hand.`,
+  };
 }

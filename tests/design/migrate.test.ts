@@ -38,7 +38,8 @@ test('a design of version 1 keeps every number: what it knew as set is set', () 
 });
 
 test.each([4, 7, 12])('%i strings get as many entries in every list', (count) => {
-  const { design } = acceptDesign(
+  // pins are another matter: twelve find no room in this block
+  const { design } = readDesign(
     versionOne({ count, spread: 70, diameters: ['0.012 in', 0.6, ...Array(count - 2).fill(0.7)] }),
   );
   for (const list of ['notes', 'diameters', 'cores', 'wraps'] as const)

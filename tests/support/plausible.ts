@@ -200,7 +200,7 @@ function slotOf(d: Draws, top: Top): Slot {
 
 /** The slot's depth as the program solves it. */
 function solvedDepth(d: Draws): number {
-  d.number('saddle.woodUnder', 0.5, 4);
+  d.number('saddle.woodUnder', 0.5, 6.5);
   const found = attempt(d, (design, strings, ends) => {
     const places = strings.map(({ x }) => x);
     const used = (path: string) => d.number(path);
@@ -380,6 +380,7 @@ function strings(d: Draws): void {
     // any number of the draw will do to choose a pull by
     const newtons = Math.min(most, 75 + ((pull * 7 + i * 31) % 90));
     const hz = Math.sqrt(newtons / kgM) / (2 * (scale / 1000));
+    if (!Number.isFinite(hz)) return 'E3';
     return i % 3 === 2 ? `${Math.round(hz * 10) / 10} Hz` : noteName(frequencyNumber(hz));
   });
   d.notes('strings.notes', notes);
@@ -424,7 +425,7 @@ function heights(d: Draws): void {
   const plane = wanted + showing - overFrets;
   if (d.choice('action.planeBy') === 'straightedge') d.number('action.planeHeight', plane - 0.4, plane + 0.4);
   else {
-    const angle = d.number('action.neckAngle', -0.5, 1.5);
+    const angle = d.number('action.neckAngle', -1.6, 3.2);
     const beyond = d.number('guitar.scale') * 2 ** (-d.number('action.neckJoint') / 12);
     const rise = d.number('action.domeRise', 0, 4);
     const joint = plane - beyond * Math.tan((angle * Math.PI) / 180) + rise;
