@@ -22,7 +22,7 @@ export interface Break {
 }
 
 /**
- * The break angle: B4 of TRADE §6, atan(rise/run) behind plus the front slope; derived. A taut string leaves the crown
+ * The break angle: B4, atan(rise/run) behind plus the front slope; derived. A taut string leaves the crown
  * toward that point of the wood to which it falls least: the hole's edge, or whatever stands in between.
  *
  * @param crownHeight z of the saddle's crown, mm

@@ -20,7 +20,7 @@ export interface CorrectedSaddle {
 
 /**
  * The saddle's height that turns a measured action into the wanted one: twice the difference, as the 12th fret lies half
- * way and the nut stays. TRADE §5 (dz/d(a12) = 2), derived. A showing of zero or less would put the string on the bridge.
+ * way and the nut stays. dz/d(a12) = 2, derived. A showing of zero or less would put the string on the bridge.
  */
 export function correctedSaddle({ measured, wanted, height, showing }: MeasuredAction): CorrectedSaddle {
   const change = 2 * (wanted - measured);

@@ -3,8 +3,7 @@ import type { Point } from '../../models/curves/segment.ts';
 /**
  * Where a string crosses its saddle's crown in plan, mm: on the slot's centre line at the string's x, moved along the
  * string by how far the crown is filed from there (toward the nut positive), and back by how far a tilted saddle leans.
- * A tilted slot turns about its line on the top at the middle, so the lean counts from that height. Plane geometry; axes
- * as TRADE §1.
+ * A tilted slot turns about its line on the top at the middle, so the lean counts from that height. Plane geometry; axes as a design's.
  *
  * @param slotAngle degrees, positive counter-clockwise seen from above: a left-handed design has it negative
  * @param tilt degrees toward the pins

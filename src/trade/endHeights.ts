@@ -18,7 +18,7 @@ export interface Action {
 const FIRST = fretPlace(1, 1);
 
 /**
- * String heights at nut and saddle from the action, mm. I3 of TRADE §4, derived: the open string is straight and the
+ * String heights at nut and saddle from the action, mm. I3, derived: the open string is straight and the
  * 12th fret lies half way, so h0 = (c1 − 2·a12·r)/(1 − 2r) and hs = 2·a12 − h0. A nut height of zero or less means that
  * the string would lie on the frets.
  */

@@ -1,7 +1,7 @@
 import { drop } from '../../models/curves/profile.ts';
 
 /**
- * How far a fretboard of this radius has fallen at x from its middle, mm: R − √(R² − x²). TRADE §5; plane geometry.
+ * How far a fretboard of this radius has fallen at x from its middle, mm: R − √(R² − x²). Plane geometry.
  * On a conical board the radius is the cone's over the place asked for, `fretboardRadius` of the curves.
  *
  * @throws RangeError when the arc doesn't reach so far: a cone may narrow to nothing before it gets to the saddle

@@ -23,8 +23,7 @@ export interface SaddleBlank {
 
 /**
  * The blank for a saddle: as long and thick as its slot less a fit that is common practice, and higher than the finished
- * saddle by what shaping takes (practice). A slot's fit needs limits of its own, general tolerances are too wide
- * (TRADE §9).
+ * saddle by what shaping takes (practice). A slot's fit needs limits of its own, general tolerances are too wide.
  *
  * @param slotLength overall, mm; for an open slot the length of the block where it runs out
  * @param slotWidth mm

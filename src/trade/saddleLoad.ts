@@ -12,7 +12,7 @@ export interface SaddleLoad {
 
 /**
  * The load of one string on its saddle from its tension and its two slopes, degrees below the glue plane's direction:
- * B3 of TRADE §6, V = T(sin t1 + sin t2), H = T(cos t1 − cos t2); B2, resultant = 2T·sin(β/2) with β = t1 + t2. Derived:
+ * B3, V = T(sin t1 + sin t2), H = T(cos t1 − cos t2); B2, resultant = 2T·sin(β/2) with β = t1 + t2. Derived:
  * the string runs over the crown without friction.
  *
  * @param tension N

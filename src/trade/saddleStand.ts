@@ -17,7 +17,7 @@ const ROUNDING = 1e-6;
 
 /**
  * How the saddle stands under one string, from three heights over the glue plane there, mm: the string's underside, the
- * bridge's top and the slot's floor. TRADE §5: height = showing + in slot; the half rule is common practice (§2).
+ * bridge's top and the slot's floor: height = showing + in slot; the half rule is common practice.
  *
  * @param tilt the slot's lean toward the pins, degrees: a leaning saddle is longer than it is high, by 1/cos
  */

@@ -12,7 +12,7 @@ export interface OverSaddle {
  * The saddle's top in its own plane (along the slot, height), mm, for a 1:1 template: from the saddle's left end to its
  * right, an arc between each string and the next through both crowns, the outermost carried on to the ends. Every arc
  * has the fretboard's radius at the saddle, which a plane turned by the slot's angle cuts as R/cos². Plane geometry;
- * that the top follows the fretboard's radius is common practice (TRADE §2).
+ * that the top follows the fretboard's radius is common practice.
  *
  * @param radius the fretboard's, carried on to the saddle, mm
  * @param slotAngle degrees

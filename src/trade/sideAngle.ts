@@ -2,7 +2,7 @@ import type { Point } from '../../models/curves/segment.ts';
 
 /**
  * How much a string turns in plan over its saddle, degrees: positive when it goes on to its pin more to +X (a
- * right-handed guitar's treble side) than it came. Plane geometry; axes as TRADE §1.
+ * right-handed guitar's treble side) than it came. Plane geometry.
  *
  * @param nut where the string comes from, mm; any place of it in front of the saddle
  * @param crown where it crosses the saddle, mm

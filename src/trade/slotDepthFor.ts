@@ -29,7 +29,7 @@ export interface SolvedDepth {
 /**
  * The slot's depth by rule: the least at which half of the saddle's height stands in the slot under every string, so
  * that most wood is left; and where that would leave less wood under the slot than wanted, as deep as leaves it.
- * TRADE §2 and §5, common practice; the bridge can be mended with a lower saddle, not with less wood.
+ * Common practice; the bridge can be mended with a lower saddle, not with less wood.
  */
 export function slotDepthFor(needs: SlotNeeds): SolvedDepth {
   const lean = Math.cos((needs.tilt * Math.PI) / 180);

@@ -1,6 +1,6 @@
 /**
  * Gap between a straightedge laid on the frets along the centre line and a place of the bridge's top, mm: negative when
- * the straightedge would meet wood below the top's edge. TRADE §2: about 0–1.5 is common practice. On the slot's line it
+ * the straightedge would meet wood below the top's edge. About 0–1.5 is common practice. On the slot's line it
  * is p − thickness; elsewhere the frets' plane has risen by y·tan θ less.
  *
  * @param fretPlane p at the saddle line (see `fretPlaneHeight`), mm

@@ -9,7 +9,7 @@ export interface Spread {
 }
 
 /**
- * Spread of a row of places in plan, mm, treble first (TRADE §2). Pins spread along their line; a design's strings
+ * Spread of a row of places in plan, mm, treble first. Pins spread along their line; a design's strings
  * square to the centre line, that is with y = 0.
  *
  * @throws RangeError for fewer than two places

@@ -8,7 +8,7 @@ export interface StringOverSaddle {
 
 /**
  * z: a string's underside over the glue plane at the saddle, mm, from its height over the frets there (hs of
- * `endHeights`): z = p − drop(x) + hs. TRADE §5, derived. As hs = 2·a12 − h0, half a millimetre more of action is a
+ * `endHeights`): z = p − drop(x) + hs. Derived. As hs = 2·a12 − h0, half a millimetre more of action is a
  * millimetre of saddle.
  */
 export function stringUnderside(at: StringOverSaddle, overFrets: number): number {

@@ -3,7 +3,7 @@ import { acrossStrings } from '../../src/trade/acrossStrings.ts';
 
 const PLACES = [27.5, 16.5, 5.5, -5.5, -16.5, -27.5];
 
-test('linear from treble to bass: 1.9 to 2.4 over six strings (TRADE §4, derived)', () => {
+test('linear from treble to bass: 1.9 to 2.4 over six strings (derived)', () => {
   const values = acrossStrings(PLACES, 1.9, 2.4);
   [1.9, 2, 2.1, 2.2, 2.3, 2.4].forEach((v, i) => {
     expect(values[i], `string ${i + 1}`).toBeCloseTo(v, 12);

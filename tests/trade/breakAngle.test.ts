@@ -6,7 +6,7 @@ import { breakAngle } from '../../src/trade/breakAngle.ts';
 const mm = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('B4: the break angle', () => {
-  // TRADE §6, derived
+  // derived
   test.each([
     [4, 8, 26.565],
     [3.5, 9, 21.251],

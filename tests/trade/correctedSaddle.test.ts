@@ -5,7 +5,7 @@ import { actionOf, endHeights } from '../../src/trade/endHeights.ts';
 
 const mm = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
-test('half a millimetre of action is a millimetre of saddle (TRADE §5, derived)', () => {
+test('half a millimetre of action is a millimetre of saddle (derived)', () => {
   const now = { measured: 2.6, wanted: 2.1, height: 8.7, showing: 3.2 };
   const corrected = correctedSaddle(now);
   expect(corrected.change).toBeCloseTo(-1, 12);

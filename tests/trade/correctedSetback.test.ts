@@ -4,7 +4,7 @@ import { correctedSetback } from '../../src/trade/correctedSetback.ts';
 
 const mm = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
-/** One steel string by TRADE §4, I2, written out here for itself. */
+/** One steel string by I2, written out here for itself. */
 interface Steel {
   readonly scale: number;
   readonly h0: number;

@@ -6,7 +6,7 @@ import { actionOf, endHeights } from '../../src/trade/endHeights.ts';
 const mm = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('I3: string heights at nut and saddle from the action', () => {
-  // TRADE §4; derived by two independent programs
+  // derived by two independent programs
   test.each([
     [2.1, 0.45, 0.241366, 3.958634, 1e-6],
     [1.9, 0.4, 0.2103, 3.5897, 5e-5],

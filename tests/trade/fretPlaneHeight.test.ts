@@ -8,7 +8,7 @@ const S = 645.16;
 const neck = { by: 'neck', overJoint: 7.35, jointFromNut: fretPlace(S, 14), saddleFromNut: S } as const;
 
 describe('the frets’ plane over the glue plane at the saddle line', () => {
-  test('7.35 at a fret-14 joint, 0.5°, scale 645.16, flat top: 9.8580 (TRADE §5, derived)', () => {
+  test('7.35 at a fret-14 joint, 0.5°, scale 645.16, flat top: 9.8580 (derived)', () => {
     const p = fretPlaneHeight({ ...neck, neckAngle: 0.5, domeRise: 0 });
     expect(Math.abs(p - 9.858)).toBeLessThan(5e-5);
   });

@@ -4,7 +4,7 @@ import { fretboardDrop } from '../../src/trade/fretboardDrop.ts';
 import { design } from '../support/change.ts';
 
 describe('the fretboard’s arc', () => {
-  // TRADE §5, 16 in; derived by two independent programs
+  // 16 in; derived by two independent programs
   test.each([
     [27.5, 0.93149],
     [16.5, 0.33509],

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { saddleLoad } from '../../src/trade/saddleLoad.ts';
 
 describe('a string’s load on its saddle', () => {
-  // TRADE §6, derived
+  // derived
   test.each([
     [10, 17.431],
     [20, 34.73],

@@ -5,7 +5,7 @@ import { saddleStand } from '../../src/trade/saddleStand.ts';
 const mm = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('how a saddle stands under one string', () => {
-  test('height = showing + in slot (TRADE §5), and half of it in the slot is enough (common practice)', () => {
+  test('height = showing + in slot, and half of it in the slot is enough (common practice)', () => {
     const stand = saddleStand(12.5, 9.5, 4, 0);
     expect(stand).toEqual({ showing: 3, inSlot: 5.5, height: 8.5, margin: 2.5, half: true });
     expect(saddleStand(13, 9.5, 6, 0).half).toBe(true);

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { sagitta } from '../../src/trade/sagitta.ts';
 
 describe('sagitta of a bridge’s length on a domed soundboard', () => {
-  // TRADE §5: s = R − √(R² − c²/4), chord 155 mm; derived by two independent programs
+  // s = R − √(R² − c²/4), chord 155 mm; derived by two independent programs
   test.each([
     ['15 ft', 15 * 304.8, 0.6569],
     ['25 ft', 25 * 304.8, 0.39412],

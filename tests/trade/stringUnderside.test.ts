@@ -7,7 +7,7 @@ import { overFretsOf, stringUnderside } from '../../src/trade/stringUnderside.ts
 const mm = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('a string’s underside over the glue plane at the saddle', () => {
-  test('z = p − drop + hs with the numbers of TRADE §4 and §5 put together (derived)', () => {
+  test('z = p − drop + hs with the check values of I3 and of the sagitta put together (derived)', () => {
     const at = { fretPlane: 9.858, drop: 0.93149 };
     expect(stringUnderside(at, 3.5897)).toBeCloseTo(12.51621, 9);
   });

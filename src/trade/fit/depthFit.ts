@@ -34,7 +34,9 @@ export function depthFit(
     wood: design.saddle.woodUnder,
     tilt: design.saddle.tilt,
   });
-  return { ...solved, depth: rounded(solved.depth) };
+  // rounded up where the half rule governs, so that rounding doesn't break it
+  const halfIn = solved.depth === solved.forHalf;
+  return { ...solved, depth: halfIn ? Math.ceil(solved.depth * 1e4) / 1e4 : rounded(solved.depth) };
 }
 
 function slotAtNoDepth(design: Design): SlotFrame {

@@ -1,0 +1,98 @@
+import type { Design } from '../../design/design.ts';
+import type { StringBreak } from './breaks.ts';
+import type { Fit } from './placeDesign.ts';
+import type { SaddleFit } from './saddleFit.ts';
+
+/** Something about the fit that a builder should know before cutting. */
+export interface Remark {
+  /** Stable, for programs. */
+  readonly id:
+    | 'string-under-top'
+    | 'saddle-not-half-in'
+    | 'steel-stress'
+    | 'crown-beyond-saddle'
+    | 'saddle-too-short'
+    | 'string-over-wood'
+    | 'action-otherwise';
+  /** The field to look at. */
+  readonly path: string;
+  readonly text: string;
+}
+
+/** Steel that pulls beyond this share of 2 GPa, what string steel is stressed up to, is near its end. */
+const HIGH_STRESS = 1.1;
+
+export function remarks(
+  { saddle, action }: Design,
+  fit: Fit,
+  { stands, top, length }: SaddleFit,
+  breaks: readonly StringBreak[],
+): readonly Remark[] {
+  const out: Remark[] = [];
+  const name = (i: number) => `string ${i + 1} (${fit.strings[i]?.note ?? ''})`;
+  const each = <T>(list: readonly T[], wrong: (one: T, i: number) => boolean) =>
+    list.flatMap((one, i) => (wrong(one, i) ? [i] : []));
+  const names = (list: readonly number[]) => list.map(name).join(', ');
+
+  const under = each(stands, ({ showing }) => showing < 0);
+  if (under.length > 0) {
+    const least = Math.min(...under.map((i) => stands[i]?.showing ?? 0));
+    out.push({
+      id: 'string-under-top',
+      path: 'top.thickness',
+      text: `The action puts ${names(under)} under the bridge’s top, by ${(-least).toFixed(2)} mm at most: a thinner bridge, more action or a rounder crown mends it.`,
+    });
+  }
+  const shallow = each(stands, ({ half }) => !half);
+  if (shallow.length > 0) {
+    const most = Math.max(...shallow.map((i) => -(stands[i]?.margin ?? 0)));
+    out.push({
+      id: 'saddle-not-half-in',
+      path: 'saddle.depth',
+      text: `Less than half of the saddle stands in the wood under ${names(shallow)}: up to ${most.toFixed(2)} mm more shows than is held (common practice).`,
+    });
+  }
+  const stressed = each(fit.strings, ({ stressShare }) => stressShare > HIGH_STRESS);
+  if (stressed.length > 0) {
+    const most = Math.max(...stressed.map((i) => fit.strings[i]?.stressShare ?? 0));
+    out.push({
+      id: 'steel-stress',
+      path: 'strings.cores',
+      text: `The core of ${names(stressed)} bears ${(2 * most).toFixed(2)} GPa at most; string steel is stressed up to about 2 GPa (Zollner, Physics of the Electric Guitar §1.2). Look at its core, its gauge and its note.`,
+    });
+  }
+  const beyond = saddle.filed === 'each' ? each(fit.slot.residuals, ({ filable }) => !filable) : [];
+  if (beyond.length > 0) {
+    const most = Math.max(...beyond.map((i) => Math.abs(fit.slot.residuals[i]?.residualMm ?? 0)));
+    out.push({
+      id: 'crown-beyond-saddle',
+      path: 'saddle.slotWidth',
+      text: `${names(beyond)} asks for a crown up to ${most.toFixed(2)} mm off the slot’s middle, farther than this saddle is wide: it is filed as far as it goes. A plain string beside a wound one usually does; no listener in a published test told straight from compensated saddles.`,
+    });
+  }
+  if (!top) {
+    out.push({
+      id: 'saddle-too-short',
+      path: 'saddle.slotLength',
+      text: `A saddle of ${length.toFixed(1)} mm has no top that carries all strings: lengthen the slot or narrow the spread.`,
+    });
+  }
+  const over = each(breaks, ({ over }) => over === undefined || !over.straight);
+  if (over.length > 0) {
+    out.push({
+      id: 'string-over-wood',
+      path: 'pins.channel',
+      text: `${names(over)} bends over the wood before its hole instead of going straight into it: a channel, or pins further forward, lets it through.`,
+    });
+  }
+  const { tooHigh } = fit.height;
+  if (tooHigh !== 0) {
+    const way = tooHigh > 0 ? 'higher' : 'lower';
+    out.push({
+      id: 'action-otherwise',
+      path: 'saddle.showing',
+      text: `Thickness and showing are both set by hand: the action comes out ${Math.abs(tooHigh / 2).toFixed(2)} mm ${way} at the 12th fret than the ${action.treble} and ${action.bass} asked for.`,
+    });
+  }
+  return out;
+}
