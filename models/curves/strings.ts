@@ -19,7 +19,7 @@ export function stringPlaces(design: Design): readonly number[] {
     throw new DesignError([
       misfit(
         'strings.diameters',
-        `${diameters.length} diameters`,
+        `${diameters.length} ${diameters.length === 1 ? 'diameter' : 'diameters'}`,
         `one for each of ${count} strings`,
         'Give as many diameters as strings, treble first, or use equal centres.',
       ),

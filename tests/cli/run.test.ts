@@ -92,7 +92,7 @@ test('what can’t be made or read is told under its name with its code, before 
   expect(await call(['figures', at('thick.json')])).toEqual({
     exit: 1,
     out: '',
-    err: expect.stringMatching(/thick\.json: top\.tip: 99 is not possible; allowed: 1 to 10 mm/),
+    err: expect.stringMatching(/thick\.json: top\.tip: 99 is given\. Keep it within 1 to 10 mm\.\n$/),
   });
   const { exit, err } = await call(['figures', at('broken.json'), at('none.json')], { watched: true });
   expect(exit).toBe(3);

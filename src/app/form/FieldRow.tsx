@@ -1,7 +1,7 @@
 import { applies } from '../../design/applies.ts';
+import { mend } from '../../design/problem.ts';
 import { type Place, typedAt } from '../store/fieldAt.ts';
 import { problemsAt } from '../store/judge.ts';
-import { mend } from '../store/mend.ts';
 import { useApp } from '../store/useApp.ts';
 import { ChoiceInput } from './ChoiceInput.tsx';
 import { fieldId } from './fieldId.ts';

@@ -315,6 +315,8 @@ describe('misfits without a number', () => {
         allowed: 'one for each of 7 strings',
       },
     ]);
+    const one = { 'strings.spacing': 'gaps', 'strings.diameters': ['0.012 in'] };
+    expect(problemsOf(designText(one))).toMatchObject([{ value: '1 diameter' }]);
   });
 
   test('half-round tips need a last piece of the wing that is longer than their round', () => {
