@@ -98,6 +98,14 @@ export function tooLittle(path: string, value: number, least: number, why: strin
 /** How finely the nearest allowed value is looked for before it is narrowed down. */
 const SEARCH_STEPS = 60;
 
+/** Whether any value of the field, of those that `unfitting` looks at, passes. */
+export function anyFits(path: string, fits: (value: number) => boolean): boolean {
+  const { min, max } = rangeOf(path);
+  return Array.from({ length: SEARCH_STEPS + 1 }, (_, i) => min + (i * (max - min)) / SEARCH_STEPS).some(
+    fits,
+  );
+}
+
 /**
  * A dimension that doesn't fit for a reason that gives no formula: the nearest value of the field that does is searched
  * for and said.
@@ -148,7 +156,8 @@ function fieldAt(path: string): Field {
   return field;
 }
 
-function rangeOf(path: string): { readonly min: number; readonly max: number } {
+/** Least and greatest value of a number's field, in its own unit. */
+export function rangeOf(path: string): { readonly min: number; readonly max: number } {
   const field = fieldAt(path);
   if (!('min' in field)) throw new Error(`${path} is no number`);
   return field;
