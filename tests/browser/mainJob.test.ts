@@ -146,11 +146,11 @@ describe('the main job, by the page', () => {
     await above.click();
     for (const name of ['Edges', 'Parallel', 'Section'])
       await page.getByRole('button', { name, exact: true }).click();
-    await page.getByRole('button', { name: /^y/ }).click();
+    await page.getByRole('button', { name: 'lengthwise' }).click();
     const lengthwise = (await inkAtRest(page)).flat();
     expect(Math.min(...lengthwise), 'the cut along the bridge is wholly in the view').toBeGreaterThan(20);
     await page.setViewportSize({ width: 1920, height: 1080 });
-    await page.getByRole('button', { name: /^x/ }).click();
+    await page.getByRole('button', { name: 'across' }).click();
     // of six pins, 57 mm from the first to the last, the fourth stands here
     await page.getByLabel('Place of the cut, mm').fill('5.7');
     await page.keyboard.press('Enter');
