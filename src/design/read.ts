@@ -1,5 +1,6 @@
 import { type Design, type DesignText, FORMAT, type Typed, VERSION } from './design.ts';
 import { type Field, fieldsOf, GROUPS, type NumberField, UNIT_OF } from './fields.ts';
+import { forgottenUnit } from './forgottenUnit.ts';
 import { DesignError, type Problem } from './problem.ts';
 import { ACCEPTED, readQuantity } from './quantity.ts';
 
@@ -160,7 +161,7 @@ function readNumber(
       path,
       value: describe(given),
       allowed,
-      remedy: `Keep it within ${allowed}.`,
+      remedy: `${kind === 'length' ? forgottenUnit(given, range) : ''}Keep it within ${allowed}.`,
     };
   }
   return read.value;
