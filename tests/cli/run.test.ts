@@ -62,7 +62,9 @@ test('wrong use ends with 2, nothing on stdout, and where help is', async () => 
     [['make', 'x.json', '--out', folder, '--schema', 'AP203'], /AP214 or AP242/],
     [['make', 'x.json', '--out', folder, '--deviation', '2'], /--deviation 2.*0\.001 to 1 mm/],
     [['make', 'x.json', '--out', folder, '--deviation', 'fine'], /--deviation fine/],
-    [['make', 'x.json', '--out', folder, '--gold'], /--gold/],
+    [['make', 'x.json', '--out', folder, '--gold'], /^There is no option --gold\.$/m],
+    [['figures', 'x.json', '--shema', 'AP214'], /^There is no option --shema\.$/m],
+    [['figures', 'x.json', '-q'], /^There is no option -q\.$/m],
     [['figures'], /No design/],
     [['figures', '-', '-'], /only once/],
     [['starters', 'all'], /no arguments/],
@@ -97,7 +99,7 @@ test('what can’t be made or read is told under its name with its code, before 
   const { exit, err } = await call(['figures', at('broken.json'), at('none.json')], { watched: true });
   expect(exit).toBe(3);
   expect(err).toMatch(
-    /\[1\/2\].*broken\.json\n.*line 2, column 13[\s\S]*\[2\/2\].*none\.json\n.*can't be read/,
+    /\[1\/2\].*broken\.json\n.*line 2, column 13[\s\S]*\[2\/2\].*none\.json\n.*can't be read: there is no such file\n$/,
   );
 });
 
