@@ -91,9 +91,15 @@ export function createAppStore(beginning: Beginning, now: () => number = () => p
         setSession({ call: { path: place.path, count: session.call.count + 1 }, figuresInFront: false });
     },
     toggleGroup: (group: (typeof GROUPS)[number]) => {
-      const openGroups = new Set(getState().session.openGroups);
-      if (!openGroups.delete(group)) openGroups.add(group);
-      setSession({ openGroups });
+      const { session } = getState();
+      const openGroups = new Set(session.openGroups);
+      if (!openGroups.delete(group)) {
+        setSession({ openGroups: openGroups.add(group) });
+        return;
+      }
+      // what can't be seen any more is let go of
+      const selected = session.selected?.startsWith(`${group}.`) ? undefined : session.selected;
+      setSession({ openGroups, selected });
     },
     setSession,
     setPart: (part: Partial<Part>) => setState((state) => ({ part: { ...state.part, ...part } })),
