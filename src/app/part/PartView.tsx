@@ -18,6 +18,7 @@ export function PartView() {
   const selected = useApp(({ session }) => session.selected);
   const curves = useApp(({ lastGood }) => lastGood?.curves);
   const hand = useApp(({ lastGood }) => lastGood?.design.guitar.hand);
+  const wood = useApp(({ lastGood }) => lastGood?.design.timber.name ?? '');
   const telling = useMemo(() => (curves ? tellingCuts(curves) : {}), [curves]);
   const dark = useDark();
   return (
@@ -27,6 +28,7 @@ export function PartView() {
       dark={dark}
       ends={ENDS[hand ?? 'right']}
       telling={telling}
+      wood={wood}
       {...(selected !== undefined && { highlight: selected })}
     />
   );

@@ -24,6 +24,8 @@ interface Props {
   readonly highlight?: string | undefined;
   readonly ends: readonly [left: string, right: string];
   readonly telling: Telling;
+  /** What it is made of: the woods of the list have colours of their own. */
+  readonly wood: string;
 }
 
 /** A cut leaves room for the strip below it. */
@@ -41,7 +43,7 @@ const RENDERER = {
  * data-triangles, data-stamp, data-volume (mm³, 2 decimals), data-section (`none`, or axis, place in mm and the side that
  * is kept, such as `x 12.50 +`), data-cut-area (mm², 2 decimals).
  */
-export function Viewport({ mesh, stamp, dark, highlight, ends, telling }: Props) {
+export function Viewport({ mesh, stamp, dark, highlight, ends, telling, wood }: Props) {
   const [drawable] = useState(hasWebGl);
   const [rig] = useState(() => new ViewRig());
   const [seen, setSeen] = useState<SetView>();
@@ -54,8 +56,9 @@ export function Viewport({ mesh, stamp, dark, highlight, ends, telling }: Props)
 
   const box = useMemo(() => boxOf(mesh?.positions ?? NOTHING), [mesh]);
   const volume = useMemo(() => (mesh ? meshVolume(mesh) : 0), [mesh]);
-  const lit = useMemo(
-    () => (mesh && highlight ? litEdges(mesh, box, highlight) : NOTHING),
+  const sorted = useMemo(
+    () =>
+      mesh && highlight ? litEdges(mesh, box, highlight) : { lit: NOTHING, plain: mesh?.edges ?? NOTHING },
     [mesh, box, highlight],
   );
   const section = useMemo(() => (asked && mesh ? within(asked, box) : undefined), [asked, mesh, box]);
@@ -139,7 +142,8 @@ export function Viewport({ mesh, stamp, dark, highlight, ends, telling }: Props)
               dark={dark}
               edges={edges}
               cut={cut}
-              lit={lit}
+              sorted={sorted}
+              wood={wood}
             />
           )}
         </Canvas>
