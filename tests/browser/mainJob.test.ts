@@ -250,8 +250,10 @@ describe('the main job, by the page', () => {
 
   test('keeps the design through a reload', async ({ page }) => {
     const volume = await solidVolume(page);
+    const saved = await page.locator('.saved').textContent();
     await page.reload();
     await page.waitForSelector('.viewport[data-stamp="solid"]', { timeout: 90_000 });
+    expect(await page.locator('.saved').textContent(), 'whether it is in a file').toBe(saved);
     await page.getByRole('button', { name: 'as reamed' }).or(page.getByLabel('as reamed')).first().click();
     await expect.poll(async () => solidVolume(page), { timeout: 60_000 }).toBeCloseTo(volume, 0);
   });

@@ -4,7 +4,7 @@ import type { GROUPS } from '../../design/fields.ts';
 import { placeOf, typedAt, withTyped } from './fieldAt.ts';
 import { begin, change, closeStep, type History, hold, redo, replace, undo } from './history.ts';
 import { judge } from './judge.ts';
-import type { AppState, Part, Session, Theme } from './state.ts';
+import type { AppState, DesignFile, Part, Session, Theme } from './state.ts';
 
 /** The one store: document, session and part. Everything else is derived by selectors. */
 export interface AppStore extends StoreApi<AppState> {
@@ -31,6 +31,7 @@ export interface Beginning {
   /** The last design that could be made, if the present one can't. */
   readonly good?: DesignText | undefined;
   readonly theme?: Theme;
+  readonly file?: DesignFile | undefined;
 }
 
 /** @param now the clock by which quick changes are joined, ms */
@@ -48,7 +49,7 @@ export function createAppStore(beginning: Beginning, now: () => number = () => p
       figuresInFront: false,
       share: 0.56,
       keeping: 'writing',
-      file: undefined,
+      file: beginning.file,
       notice: undefined,
     },
     part: { draft: undefined, solid: undefined, newest: undefined, trouble: undefined },
