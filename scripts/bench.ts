@@ -102,7 +102,7 @@ for (let run = 0; run <= RUNS; run++) {
   const { shape } = await (builders[0] as [string, BridgeBuilder])[1].build(base, 'reamed');
   keep('mesh 0.02 mm', await timed(() => meshOf(single, shape, 0.02, 0.3)));
   keep('STEP', await timed(() => writeStep(single, shape, 'bench', 'AP214')));
-  keep('STL 0.02 mm', await timed(() => writeStl(single, shape, 0.02, 0.3)));
+  keep('STL 0.02 mm', await timed(() => writeStl(single, shape, 'bench', 0.02, 0.3)));
 }
 for (const [name, values] of times) rows.push([name, median(values)]);
 const reference = rows.find(([name]) => name.startsWith('plain'))?.[1] ?? Number.NaN;

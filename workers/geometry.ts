@@ -59,7 +59,7 @@ export function createGeometry(kernel: Kernel, drafter: Drafter): Geometry {
       const bytes =
         format === 'step'
           ? writeStep(kernel, shape, product, schema)
-          : writeStl(kernel, shape, deviationMm, STL_ANGLE);
+          : writeStl(kernel, shape, product, deviationMm, STL_ANGLE);
       return { name: fileName(name ?? product, holes, { format, deviationMm }), bytes };
     },
     async warmUp(signal = WANTED) {

@@ -109,5 +109,5 @@ export type Reply<C extends Call = Call> =
       readonly heapBytes: number;
     }
   | { readonly kind: 'refused'; readonly id: number; readonly failure: Failure; readonly heapBytes: number }
-  /** It can't go on, or couldn't start: only a new worker helps. */
+  /** It can't go on, or couldn't start: only a new worker helps. `message` follows what it makes: "broke off (…)". */
   | { readonly kind: 'broken'; readonly message: string };

@@ -108,14 +108,14 @@ export async function serve<C extends Call>(port: Port<C>, start: () => Promise<
     }
   }
 
-  let doing = 'could not be loaded';
+  let how = 'could not be got ready';
   try {
     const service = await start();
     heapBytes = () => service.heapBytes();
     port.post({ kind: 'ready', threads: service.threads, heapBytes: heapBytes() }, []);
-    doing = 'crashed';
+    how = 'broke off';
     await work(service);
   } catch (error) {
-    port.post({ kind: 'broken', message: `The kernel ${doing} (${messageOf(error)}).` }, []);
+    port.post({ kind: 'broken', message: `${how} (${messageOf(error)})` }, []);
   }
 }

@@ -1,5 +1,12 @@
 import type { Design } from '../../src/design/design.ts';
-import { DesignError, type Problem, tooLittle, tooMuch, unfitting } from '../../src/design/problem.ts';
+import {
+  anyFits,
+  DesignError,
+  type Problem,
+  tooLittle,
+  tooMuch,
+  unfitting,
+} from '../../src/design/problem.ts';
 import type { Pin, Profile, Underside } from './curves.ts';
 import { drop } from './profile.ts';
 import { distance, type Point } from './segment.ts';
@@ -53,12 +60,7 @@ function alongLine(design: Design): readonly number[] {
 export function pins(design: Design, profile: Profile, face: Underside): readonly Pin[] {
   const wrong = [...unsuited(design), ...steep(design, profile)];
   if (wrong.length > 0) throw new DesignError(wrong);
-  const fits = (spread: number) => rowFits({ ...design, pins: { ...design.pins, spread } }, profile);
-  if (!fits(design.pins.spread)) {
-    const why = `for ${design.strings.count} holes of this size in this middle block`;
-    const remedy = 'Change the spread, make bevel, mouth or drill smaller, or lengthen the middle block.';
-    throw new DesignError([unfitting('pins.spread', design.pins.spread, fits, why, remedy)]);
-  }
+  if (!rowFits(design, profile)) throw new DesignError([crowded(design, profile)]);
   return pinPlaces(design).map((at) => pin(design, at, profile, face));
 }
 
@@ -93,6 +95,37 @@ function steep({ pins: p }: Design, { crownRadius, crownEnd }: Profile): readonl
   return [tooMuch('pins.bevelAngle', p.bevelAngle, most, why, remedy)];
 }
 
+/**
+ * What to change for a row that finds no room: its spread, or, where no spread helps, whichever of bevel, mouth and
+ * drill makes the holes as wide as they are.
+ */
+function crowded(design: Design, profile: Profile): Problem {
+  const { count } = design.strings;
+  const changed = (key: 'spread' | Width, value: number): Design => ({
+    ...design,
+    pins: { ...design.pins, [key]: value },
+  });
+  const fitsSomewhere = (d: Design) =>
+    anyFits('pins.spread', (spread) => rowFits({ ...d, pins: { ...d.pins, spread } }, profile));
+  if (fitsSomewhere(design)) {
+    const why = `for ${count} holes of this size in this middle block`;
+    const remedy = 'Change the spread, make bevel, mouth or drill smaller, or lengthen the middle block.';
+    const fits = (spread: number) => rowFits(changed('spread', spread), profile);
+    return unfitting('pins.spread', design.pins.spread, fits, why, remedy);
+  }
+  const key = widest(design);
+  const path = `pins.${key}`;
+  const suits = (width: number, stands: (d: Design) => boolean) => {
+    const narrower = changed(key, width);
+    return unsuited(narrower).length === 0 && stands(narrower);
+  };
+  const here = (width: number) => suits(width, (d) => rowFits(d, profile));
+  const somewhere = (width: number) => suits(width, fitsSomewhere);
+  const why = `for ${count} holes beside each other in this middle block`;
+  const remedy = 'Make the holes smaller, take fewer strings or lengthen the middle block.';
+  return unfitting(path, design.pins[key], anyFits(path, here) ? here : somewhere, why, remedy);
+}
+
 /** Whether all holes stand on the crown, with wood between each and the next. */
 function rowFits(design: Design, { crownRadius, crownEnd }: Profile): boolean {
   const row = pinPlaces(design).map((at) => ({ at, x: Math.abs(at[0]) }));
@@ -116,9 +149,17 @@ function flareOf(bevelAngle: number): number {
   return Math.tan((bevelAngle * Math.PI) / 360);
 }
 
+type Width = 'drill' | 'mouth' | 'bevelDiameter';
+
+/** Which of the diameters that a hole has is the greatest at the surface. */
+function widest({ pins: p }: Design): Width {
+  if (p.bevel === 'cut') return 'bevelDiameter'; // less than the others it is refused before
+  return p.taper > 0 ? 'mouth' : 'drill';
+}
+
 /** Radius of the hole at the surface over its axis, reamed and bevelled, mm. */
-function widestOf({ pins: p }: Design): number {
-  return Math.max(p.drill, p.taper > 0 ? p.mouth : 0, p.bevel === 'cut' ? p.bevelDiameter : 0) / 2;
+function widestOf(design: Design): number {
+  return design.pins[widest(design)] / 2;
 }
 
 /** How far over the surface on its axis a hole is cut, mm: up the slope its flare meets the crown higher than there. */

@@ -1,5 +1,12 @@
 import type { Design } from '../../src/design/design.ts';
-import { DesignError, type Problem, tooLittle, tooMuch, unfitting } from '../../src/design/problem.ts';
+import {
+  DesignError,
+  type Problem,
+  rangeOf,
+  tooLittle,
+  tooMuch,
+  unfitting,
+} from '../../src/design/problem.ts';
 import { mirrorImage } from './chain.ts';
 import type { Profile } from './curves.ts';
 import { fretboardRadius, fretPlace } from './fretboard.ts';
@@ -52,12 +59,7 @@ export function profile(design: Design, tipFloor: number): Profile {
   const corner: Point = [blockEnd, top.thickness - drop(radius, blockEnd)];
   const tip: Point = [half, tipFloor + top.tip];
   const step = corner[1] - (tip[1] + top.wingRise);
-  if (step < LEAST_STEP) {
-    const why = 'with this block, crown and wing rise';
-    const remedy =
-      'Make the tip thinner, the wing rise less, the block thicker or shorter, or the crown flatter.';
-    throw new DesignError([tooMuch('top.tip', top.tip, top.tip + step - LEAST_STEP, why, remedy)]);
-  }
+  if (step < LEAST_STEP) throw new DesignError([noStep(design, LEAST_STEP - step)]);
   const run = wingRun(top.wing, top.wingRise, tip, blockEnd);
   if ('code' in run) throw new DesignError([run]);
   const blendOf = (r: number) => blendArc(run, corner, r, Math.asin(blockEnd / radius));
@@ -85,6 +87,28 @@ export function profile(design: Design, tipFloor: number): Profile {
     crownEnd: right.crownEnd,
     runStart: blend.touch[0],
   };
+}
+
+/**
+ * What to change for a block that doesn't stand over the wing's run, mm short by `lacking`: the tip, or where no tip is
+ * thin enough, the wing's rise, or where that doesn't suffice either, the thickness.
+ */
+function noStep({ top }: Design, lacking: number): Problem {
+  const why = 'with this block, crown and wing rise';
+  const remedy =
+    'Make the tip thinner, the wing rise less, the block thicker or shorter, or the crown flatter.';
+  const tip = top.tip - lacking;
+  const thinnest = rangeOf('top.tip').min;
+  if (tip >= thinnest) return tooMuch('top.tip', top.tip, tip, why, remedy);
+  const leastRise = top.wing === 'hollow' ? LEAST_RISE : rangeOf('top.wingRise').min;
+  const beside = 'with this block, crown and wing tip';
+  const rise = top.wingRise - lacking;
+  if (rise >= leastRise) return tooMuch('top.wingRise', top.wingRise, rise, beside, remedy);
+  const overThinnest = rise + top.tip - thinnest;
+  if (overThinnest >= leastRise)
+    return tooMuch('top.wingRise', top.wingRise, overThinnest, 'with this block and crown', remedy);
+  const over = 'with this block, crown, wing tip and wing rise';
+  return tooLittle('top.thickness', top.thickness, top.thickness + lacking, over, remedy);
 }
 
 /** A fretboard that narrows toward the bridge makes a cone whose radius over the saddle can be anything, even negative. */

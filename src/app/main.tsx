@@ -15,6 +15,8 @@ const { found, keep } = await startKeeping();
 const store = createAppStore({
   text: found?.text ?? initialDesign(),
   good: found?.good,
+  // the leave to write into it went with the page that had it: saving asks anew
+  file: found?.file && { ...found.file, handle: undefined },
   theme: rememberedTheme(),
 });
 keep(store);

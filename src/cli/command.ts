@@ -20,13 +20,20 @@ type Read<O extends Options> = ReturnType<
   typeof parseArgs<{ args: string[]; options: O; allowPositionals: true; strict: true }>
 >;
 
-/** Node's own reading of the arguments; what it refuses is a `UseError`. */
+/** Node's own reading of the arguments; what it refuses is a `UseError`, a mistyped option named as such. */
 export function readArguments<const O extends Options>(argv: readonly string[], options: O): Read<O> {
   try {
     return parseArgs({ args: [...argv], options, allowPositionals: true, strict: true });
   } catch (error) {
-    throw new UseError(error instanceof Error ? error.message : String(error));
+    throw new UseError(sayMisread(error));
   }
+}
+
+function sayMisread(error: unknown): string {
+  if (!(error instanceof Error)) return String(error);
+  const unknown = 'code' in error && error.code === 'ERR_PARSE_ARGS_UNKNOWN_OPTION';
+  const option = unknown && /'(-[^']*)'/.exec(error.message)?.[1];
+  return option ? `There is no option ${option}.` : error.message;
 }
 
 /** One of a few words given to an option. Throws `UseError`. */

@@ -24,7 +24,7 @@ that fails is told on stderr, and the others are still made.
   --step                write STEP (both, when neither is asked for)
   --stl                 write STL, binary, in millimetres
   --deviation MM        how far an STL's facets may stray from the solid, ${DEVIATION_MM.least} to ${DEVIATION_MM.most} (${DEVIATION_MM.usual})
-  --schema AP214|AP242  STEP's application protocol (AP214)
+  --schema AP214|AP242  which STEP; AP214 is read everywhere (AP214)
   --help                this`,
   ),
   async run(argv, io) {

@@ -16,6 +16,11 @@ async function characters(place: string, io: Io): Promise<string> {
   try {
     return place === '-' ? await io.readStdin() : await readFile(place, 'utf8');
   } catch (error) {
-    throw new FileError(`it can't be read: ${error instanceof Error ? error.message : String(error)}`);
+    throw new FileError(`it can't be read: ${why(error)}`);
   }
+}
+
+function why(error: unknown): string {
+  if (!(error instanceof Error)) return String(error);
+  return 'code' in error && error.code === 'ENOENT' ? 'there is no such file' : error.message;
 }

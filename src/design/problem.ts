@@ -13,6 +13,7 @@ export interface Problem {
     | 'not-a-choice'
     | 'does-not-fit'
     | 'not-a-design'
+    | 'broken-file'
     | 'newer-version';
   /** Where: `group.field`, or '' for the whole design. */
   readonly path: string;
@@ -34,20 +35,55 @@ export class DesignError extends Error {
 
 /** One line for a person: where, what was given, what is allowed, what to do. */
 export function sayProblem(p: Problem): string {
-  const where = p.path === '' ? 'design' : p.path;
-  return `${where}: ${p.value} is not possible; allowed: ${p.allowed}. ${p.remedy}`;
+  return `${p.path === '' ? 'design' : p.path}: ${sayGiven(p)}. ${mend(p)}`;
+}
+
+function sayGiven(p: Problem): string {
+  const { code, value } = p;
+  switch (code) {
+    case 'unknown-field':
+      return 'there is no such field';
+    case 'missing-field':
+      return value === 'nothing' ? 'missing' : `${value} is given`;
+    case 'not-a-design':
+      return `this is not a bridge design, but ${value}`;
+    case 'broken-file':
+      return `it can't be read: ${value}`;
+    case 'does-not-fit':
+      return `${value} does not fit`;
+    default:
+      return `${given(p)} is given`;
+  }
+}
+
+/** What is allowed and what to do about it, said once where the remedy already says what is allowed. */
+export function mend({ code, allowed, remedy }: Problem): string {
+  if (remedy.includes(allowed)) return remedy;
+  switch (code) {
+    case 'does-not-fit':
+      return `${allowed.charAt(0).toUpperCase()}${allowed.slice(1)}. ${remedy}`;
+    case 'unknown-field':
+      return `There are: ${allowed}. ${remedy}`;
+    default:
+      return `Allowed: ${allowed}. ${remedy}`;
+  }
+}
+
+/** What was given, in a word where it was nothing. */
+export function given({ value }: Problem): string {
+  return value === '""' ? 'nothing' : value;
 }
 
 /** The problem of two or more dimensions that can't stand together. */
 export function misfit(path: string, value: number | string, allowed: string, remedy: string): Problem {
   // one place more than a bench reads, so that 3.204 beside "at most 3.2" is no riddle
-  const given = typeof value === 'number' ? `${Math.round(value * 1000) / 1000}` : value;
-  return { code: 'does-not-fit', path, value: given, allowed, remedy };
+  const said = typeof value === 'number' ? `${Math.round(value * 1000) / 1000}` : value;
+  return { code: 'does-not-fit', path, value: said, allowed, remedy };
 }
 
 /**
  * A dimension that is too great beside the others: says how much is allowed, rounded down so that the number said is
- * itself allowed, or that none of the field's range is. `why` completes "at most 3.2 mm …".
+ * itself allowed, or that none of the field's range will do. `why` completes "at most 3.2 mm …".
  */
 export function tooMuch(path: string, value: number, most: number, why: string, remedy: string): Problem {
   const said = Math.floor(most * 100) / 100;
@@ -62,6 +98,14 @@ export function tooLittle(path: string, value: number, least: number, why: strin
 
 /** How finely the nearest allowed value is looked for before it is narrowed down. */
 const SEARCH_STEPS = 60;
+
+/** Whether any value of the field, of those that `unfitting` looks at, passes. */
+export function anyFits(path: string, fits: (value: number) => boolean): boolean {
+  const { min, max } = rangeOf(path);
+  return Array.from({ length: SEARCH_STEPS + 1 }, (_, i) => min + (i * (max - min)) / SEARCH_STEPS).some(
+    fits,
+  );
+}
 
 /**
  * A dimension that doesn't fit for a reason that gives no formula: the nearest value of the field that does is searched
@@ -101,7 +145,8 @@ function limit(path: string, words: 'at most' | 'at least', said: number, why: s
 
 function noneOf(path: string, why: string): string {
   const { min, max } = rangeOf(path);
-  return `none of ${min} to ${max}${unitOf(path)} ${why}`;
+  const { label } = fieldAt(path);
+  return `no ${label.charAt(0).toLowerCase()}${label.slice(1)} from ${min} to ${max}${unitOf(path)} will do ${why}`;
 }
 
 function fieldAt(path: string): Field {
@@ -112,7 +157,8 @@ function fieldAt(path: string): Field {
   return field;
 }
 
-function rangeOf(path: string): { readonly min: number; readonly max: number } {
+/** Least and greatest value of a number's field, in its own unit. */
+export function rangeOf(path: string): { readonly min: number; readonly max: number } {
   const field = fieldAt(path);
   if (!('min' in field)) throw new Error(`${path} is no number`);
   return field;

@@ -45,7 +45,7 @@ export const ACCEPTED: Readonly<Record<NumberField['kind'], string>> = {
 
 // whole, fraction, or whole and fraction; decimals with point or comma; then an optional unit
 const SHAPE =
-  /^([+-]?)\s*(?:(\d+)[\s-]+(\d+)\s*\/\s*(\d+)|(\d+)\s*\/\s*(\d+)|(\d+(?:[.,]\d*)?|[.,]\d+)(e[+-]?\d+)?)\s*(.*)$/i;
+  /^([+\-−]?)\s*(?:(\d+)[\s-]+(\d+)\s*\/\s*(\d+)|(\d+)\s*\/\s*(\d+)|(\d+(?:[.,]\d*)?|[.,]\d+)(e[+-]?\d+)?)\s*(.*)$/i;
 
 /**
  * Reads a number with an optional unit as a person types it: `9.5`, `9,5 mm`, `3/8 in`, `1 1/2"`, `2.5°`.
@@ -66,6 +66,6 @@ export function readQuantity(typed: number | string, kind: NumberField['kind']):
   const named = unit.trim().toLowerCase();
   const factor = Object.hasOwn(UNITS[kind], named) ? UNITS[kind][named] : undefined;
   if (factor === undefined) return { ok: false, why: 'wrong-unit', accepted };
-  const value = (sign === '-' ? -size : size) * factor;
+  const value = (sign === '-' || sign === '−' ? -size : size) * factor;
   return Number.isFinite(value) ? { ok: true, value } : { ok: false, why: 'not-a-value', accepted };
 }

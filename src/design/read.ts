@@ -2,6 +2,7 @@ import { pitchFrequency } from '../trade/notes.ts';
 import { type Design, type DesignText, FORMAT, type Typed, VERSION } from './design.ts';
 import { type Field, type ListField, type NotesField, type NumberField, UNIT_OF } from './fields/kinds.ts';
 import { fieldsOf, GROUPS } from './fields.ts';
+import { forgottenUnit } from './forgottenUnit.ts';
 import { migrate } from './migrate.ts';
 import { DesignError, type Problem } from './problem.ts';
 import { ACCEPTED, readQuantity } from './quantity.ts';
@@ -189,7 +190,7 @@ function readNumber(
       path,
       value: describe(given),
       allowed,
-      remedy: `Keep it within ${allowed}.`,
+      remedy: `${kind === 'length' ? forgottenUnit(given, range) : ''}Keep it within ${allowed}.`,
     };
   }
   return Math.min(range.max, Math.max(range.min, read.value));

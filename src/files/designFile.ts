@@ -27,11 +27,11 @@ export function parseDesignFile(characters: string): unknown {
     const where = place ? ` at line ${place.line}, column ${place.column}` : '';
     throw new DesignError([
       {
-        code: 'not-a-design',
+        code: 'broken-file',
         path: '',
-        value: json.trim() === '' ? 'an empty file' : `text that stops being JSON${where}`,
-        allowed: 'a design file',
-        remedy: 'Mend it there, or open a design file written by this program.',
+        value: json.trim() === '' ? 'it is empty' : `it stops being JSON${where}`,
+        allowed: 'a design file as this program writes it',
+        remedy: 'Mend it there, or take another file.',
       },
     ]);
   }

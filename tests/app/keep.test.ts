@@ -120,6 +120,30 @@ describe('keeping', () => {
     expect(found?.good?.top.tip).toBe(3);
   });
 
+  test('brings back which file it is saved in, and whether it has changed since', async () => {
+    const { shelf } = shelfDouble();
+    const memory = tab();
+    const store = createAppStore({ text: named('Heron') });
+    const { flush } = keepDesign(store, shelf, 'me', memory);
+    await vi.advanceTimersByTimeAsync(500);
+    const saved = store.getState().history.present;
+    store.setSession({ file: { name: 'Heron.json', handle: undefined, text: saved } });
+    await vi.advanceTimersByTimeAsync(500);
+    const same = await findKept(shelf, me, undefined);
+    expect(same?.file?.name).toBe('Heron.json');
+    expect(same?.file?.text, 'nothing has changed').toBe(same?.text);
+    store.edit('top.tip', 4);
+    flush();
+    await vi.advanceTimersByTimeAsync(500);
+    for (const found of [
+      await findKept(shelf, me, undefined),
+      await findKept(shelf, me, leftBehind(memory)),
+    ]) {
+      expect(found?.text.top.tip).toBe(4);
+      expect(found?.file).toEqual({ name: 'Heron.json', text: saved });
+    }
+  });
+
   test('says so when the browser refuses, and goes on', async () => {
     const { shelf, control } = shelfDouble();
     control.refuses = true;

@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import { readDesignFile } from '../../src/app/files/readDesignFile.ts';
-import { kept } from '../../src/app/store/fieldAt.ts';
+import { placeName } from '../../src/app/form/placeName.ts';
+import { kept, placesOf } from '../../src/app/store/fieldAt.ts';
+import { GROUPS } from '../../src/design/fields.ts';
 import { initialDesign } from '../../src/design/initial.ts';
 import { writeDesign } from '../../src/files/designFile.ts';
 
@@ -23,19 +25,42 @@ test('what the form could not show is refused, and named', () => {
     const opened = readDesignFile(characters);
     return opened.ok ? 'opened' : opened.lines.join('\n');
   };
-  expect(refused('{')).toMatch(/JSON at line 1/);
-  expect(refused('{}')).toMatch(/format/);
-  expect(refused('[]')).toMatch(/format/);
-  expect(refused(JSON.stringify({ ...design, version: 99 }))).toMatch(/version: 99/);
-  expect(refused(JSON.stringify({ ...design, paint: {} }))).toMatch(/paint: an unknown field/);
-  expect(refused(withTop({ gloss: 3 }))).toMatch(/top\.gloss: an unknown field/);
-  expect(refused(withTop({ tip: undefined }))).toMatch(/top\.tip: nothing/);
-  expect(refused(withTop({ tip: null }))).toMatch(/top\.tip: null/);
-  expect(refused(withTop({ tip: [3] }))).toMatch(/top\.tip/);
-  expect(refused(withTop({ wing: { run: 'straight' } }))).toMatch(/top\.wing/);
+  const end = '\nOpen another file, or begin from one of the starters.';
+  const cases: readonly (readonly [string, string])[] = [
+    ['{', 'This file can’t be read: it stops being JSON at line 1, column 2.'],
+    ['', 'This file can’t be read: it is empty.'],
+    ['{}', 'This is not a bridge design.'],
+    ['[]', 'This is not a bridge design.'],
+    [JSON.stringify({ ...design, paint: {} }), '“paint”: not known to this version of Pinbridge.'],
+    [withTop({ gloss: 3 }), 'Top, “gloss”: not known to this version of Pinbridge.'],
+    [withTop({ tip: undefined }), 'Top, wing tip: missing.'],
+    [withTop({ tip: null }), 'Top, wing tip: it can’t be null.'],
+    [withTop({ tip: [3] }), 'Top, wing tip: it can’t be [3].'],
+    [JSON.stringify({ ...design, timber: undefined }), 'Timber: missing.'],
+    [JSON.stringify({ ...design, timber: 9 }), 'Timber: it can’t be 9.'],
+  ];
+  for (const [characters, said] of cases) expect(refused(characters), characters).toBe(`${said}${end}`);
+  expect(refused(JSON.stringify({ ...design, version: 99 }))).toMatch(/another version of Pinbridge/);
+  expect(refused(withTop({ wing: { run: 'straight' } }))).toMatch(/^Top, wing run: it can’t be/);
   expect(refused(JSON.stringify({ ...design, strings: { ...design.strings, diameters: '0.012' } }))).toMatch(
-    /strings\.diameters/,
+    /^Strings, string diameters: it can’t be/,
   );
+  // what the page has no way to follow, and the names that only a file has
+  for (const characters of ['{}', withTop({ tip: undefined }), JSON.stringify({ ...design, version: 99 })])
+    expect(refused(characters)).not.toMatch(/JSON object|`|pinbridge new|top\.tip|format/);
+});
+
+test('a place has the form’s own names, and no name is said twice', () => {
+  expect(placeName('top.tip')).toBe('Top, wing tip');
+  expect(placeName('strings.diameters.3')).toBe('Strings, string diameters');
+  expect(placeName('timber')).toBe('Timber');
+  const twice = GROUPS.flatMap((group) => placesOf(group).map(({ path }) => placeName(path))).filter(
+    (name) => {
+      const [head = '', ...rest] = name.toLowerCase().split(', ');
+      return rest.join(', ') === head;
+    },
+  );
+  expect(twice).toEqual([]);
 });
 
 test('typed characters become a number only where the file would show the same characters', () => {

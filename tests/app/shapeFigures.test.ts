@@ -79,12 +79,25 @@ test('saddle and slot are sums of what was set', () => {
 });
 
 describe('pin holes', () => {
-  test('a 5.6 mouth at 5° is 4.8141 at depth 9; the drill is the least (derived)', () => {
-    const reamed = (thickness: number) =>
-      figures({ top: { thickness }, pins: { drill: 4.5 } })['Reamed, at the glue face'];
-    expect(reamed(9)).toBe('4.81');
-    expect(figures({ pins: { taper: 8 } })['Reamed, at the glue face']).toBe('4.76');
-    expect(figures({ pins: { taper: 0 } })['Reamed, at the glue face']).toBeUndefined();
+  const reamed = (changes: Changes) => figures(changes)['Reamed, at the glue face'];
+
+  test('each hole is reamed from its own surface: on a crown of 406.4, six pins 57 mm apart (derived)', () => {
+    // tops at 5.7, 17.1 and 28.5 mm: 9 − x²/(R + √(R² − x²)) = 8.960, 8.640, 7.999; d = 5.6 − 2·tan 2.5°·that
+    const flat = { guitar: { soundboard: 'flat' }, top: { thickness: 9 }, pins: { drill: 4.5 } } as const;
+    expect(reamed(flat)).toBe('4.82 to 4.90');
+    // a dome of 15 ft lies lower there by 0.022 … 0.107 mm: the holes are deeper, hence narrower
+    expect(reamed({ ...flat, guitar: { soundboardRadius: '15 ft' } })).toBe('4.82 to 4.89');
+    expect(reamed({ ...flat, top: { thickness: 9, crown: 'set', crownRadius: 5000 } })).toBe('4.81 to 4.82');
+  });
+
+  test('no hole is less than its drill, and an untapered one has no such figure', () => {
+    expect(reamed({ pins: { taper: 8 } })).toBe('4.76');
+    expect(reamed({ pins: { taper: 0 } })).toBeUndefined();
+  });
+
+  test('the countersink is told by its diameter', () => {
+    expect(figures()['Countersink to']).toBe('Ø 6.60');
+    expect(figures({ pins: { bevel: 'none' } })['Countersink to']).toBeUndefined();
   });
 
   test('reaming takes the inside of the bevel', () => {

@@ -1,8 +1,10 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
 import { enclosedArea } from '../../models/curves/chain.ts';
+import { keepGuitar } from '../../src/app/starters/keepGuitar.ts';
 import { outlinePath } from '../../src/app/starters/outlinePath.ts';
 import { loadStarters } from '../../src/app/starters/starters.ts';
+import { designText } from '../support/change.ts';
 
 const read = async (file: string): Promise<unknown> =>
   JSON.parse(await readFile(`public/starters/${file}`, 'utf8'));
@@ -15,6 +17,16 @@ test('every starter of the index can be made, and is told apart by its name', as
     expect(about, name).not.toBe('');
     expect(enclosedArea(curves.outline), name).toBeGreaterThan(1000);
   }
+});
+
+test('a starter can be taken on one’s own guitar: its bridge and name, the other’s guitar and strings', async () => {
+  const [starter] = await loadStarters(read);
+  if (!starter) throw new Error('no starters');
+  const mine = designText({ 'guitar.scale': '24.9 in', 'guitar.hand': 'left', 'strings.spread': 53.5 });
+  const taken = keepGuitar(starter.text, mine);
+  expect(taken.guitar).toEqual({ ...mine.guitar, name: starter.name });
+  expect(taken.strings).toEqual(mine.strings);
+  expect({ ...taken, guitar: 0, strings: 0 }).toEqual({ ...starter.text, guitar: 0, strings: 0 });
 });
 
 test('a starter that is missing says which', async () => {

@@ -143,3 +143,15 @@ test('a path that names no field changes and selects nothing', () => {
   expect(store.getState().history).toBe(before);
   expect(store.getState().session.call.count).toBe(0);
 });
+
+test('a field whose group is closed is let go of, one of another group is not', () => {
+  const { store } = bench();
+  store.select('saddle.depth');
+  store.toggleGroup('top');
+  expect(store.getState().session.selected).toBe('saddle.depth');
+  store.toggleGroup('saddle');
+  expect(store.getState().session.selected).toBeUndefined();
+  expect(store.getState().session.openGroups.has('saddle')).toBe(false);
+  store.toggleGroup('saddle');
+  expect(store.getState().session.openGroups.has('saddle')).toBe(true);
+});

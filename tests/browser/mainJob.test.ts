@@ -146,11 +146,11 @@ describe('the main job, by the page', () => {
     await above.click();
     for (const name of ['Edges', 'Parallel', 'Section'])
       await page.getByRole('button', { name, exact: true }).click();
-    await page.getByRole('button', { name: /^y/ }).click();
+    await page.getByRole('button', { name: 'lengthwise' }).click();
     const lengthwise = (await inkAtRest(page)).flat();
     expect(Math.min(...lengthwise), 'the cut along the bridge is wholly in the view').toBeGreaterThan(20);
     await page.setViewportSize({ width: 1920, height: 1080 });
-    await page.getByRole('button', { name: /^x/ }).click();
+    await page.getByRole('button', { name: 'across' }).click();
     // of six pins, 57 mm from the first to the last, the fourth stands here
     await page.getByLabel('Place of the cut, mm').fill('5.7');
     await page.keyboard.press('Enter');
@@ -250,8 +250,10 @@ describe('the main job, by the page', () => {
 
   test('keeps the design through a reload', async ({ page }) => {
     const volume = await solidVolume(page);
+    const saved = await page.locator('.saved').textContent();
     await page.reload();
     await page.waitForSelector('.viewport[data-stamp="solid"]', { timeout: 90_000 });
+    expect(await page.locator('.saved').textContent(), 'whether it is in a file').toBe(saved);
     await page.getByRole('button', { name: 'as reamed' }).or(page.getByLabel('as reamed')).first().click();
     await expect.poll(async () => solidVolume(page), { timeout: 60_000 }).toBeCloseTo(volume, 0);
   });

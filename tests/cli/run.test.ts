@@ -62,7 +62,9 @@ test('wrong use ends with 2, nothing on stdout, and where help is', async () => 
     [['make', 'x.json', '--out', folder, '--schema', 'AP203'], /AP214 or AP242/],
     [['make', 'x.json', '--out', folder, '--deviation', '2'], /--deviation 2.*0\.001 to 1 mm/],
     [['make', 'x.json', '--out', folder, '--deviation', 'fine'], /--deviation fine/],
-    [['make', 'x.json', '--out', folder, '--gold'], /--gold/],
+    [['make', 'x.json', '--out', folder, '--gold'], /^There is no option --gold\.$/m],
+    [['figures', 'x.json', '--shema', 'AP214'], /^There is no option --shema\.$/m],
+    [['figures', 'x.json', '-q'], /^There is no option -q\.$/m],
     [['figures'], /No design/],
     [['figures', '-', '-'], /only once/],
     [['starters', 'all'], /no arguments/],
@@ -92,12 +94,12 @@ test('what can’t be made or read is told under its name with its code, before 
   expect(await call(['figures', at('thick.json')])).toEqual({
     exit: 1,
     out: '',
-    err: expect.stringMatching(/thick\.json: top\.tip: 99 is not possible; allowed: 1 to 10 mm/),
+    err: expect.stringMatching(/thick\.json: top\.tip: 99 is given\. Keep it within 1 to 10 mm\.\n$/),
   });
   const { exit, err } = await call(['figures', at('broken.json'), at('none.json')], { watched: true });
   expect(exit).toBe(3);
   expect(err).toMatch(
-    /\[1\/2\].*broken\.json\n.*line 2, column 13[\s\S]*\[2\/2\].*none\.json\n.*can't be read/,
+    /\[1\/2\].*broken\.json\n.*line 2, column 13[\s\S]*\[2\/2\].*none\.json\n.*can't be read: there is no such file\n$/,
   );
 });
 
@@ -159,7 +161,7 @@ test('make goes on past a bad design, and names alike don’t overwrite each oth
   expect(step.match(/MANIFOLD_SOLID_BREP\(/g)).toHaveLength(1);
   const stl = readFileSync(path.join(out, 'Plain_as-reamed_mm_facets-0.1.stl'));
   expect(stl.length).toBe(84 + 50 * stl.readUInt32LE(80));
-  expect(stl.subarray(0, 5).toString()).not.toBe('solid');
+  expect(stl.subarray(0, 80).toString()).toMatch(/^Pinbridge, Plain, mm\0/);
 });
 
 test('only what is asked for is written, and AP242 on request', async () => {

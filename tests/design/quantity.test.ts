@@ -12,6 +12,8 @@ describe('a length is read as a person types it', () => {
   // derived: 1 in = 25.4 mm and 1 ft = 304.8 mm exactly, by the international agreement of 1959
   test.each<[number | string, number]>([
     [9.5, 9.5],
+    ['-2.5', -2.5],
+    ['−2.5 mm', -2.5],
     ['9.5', 9.5],
     ['9,5', 9.5],
     ['9,5 mm', 9.5],

@@ -52,7 +52,7 @@ test('what is not JSON is refused with the line and column where it breaks', () 
     ['{"a" 1}', 'line 1, column 6'],
     ['{1: 2}', 'line 1, column 2'],
     ['\n\nDesign', 'line 3, column 1'],
-    [' ', 'an empty file'],
+    [' ', 'it is empty'],
   ];
   for (const [characters, where] of cases) {
     expect(() => parseDesignFile(characters), characters).toThrow(DesignError);

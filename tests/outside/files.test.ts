@@ -26,7 +26,7 @@ beforeAll(async () => {
   const { curves } = acceptDesign(initialDesign());
   built = await side.builder.build(curves, 'reamed');
   step = writeStep(side.kernel, built.shape, NAME, 'AP214');
-  stl = writeStl(side.kernel, built.shape, 0.02, 0.3);
+  stl = writeStl(side.kernel, built.shape, 'Outside', 0.02, 0.3);
   writeFileSync(path.join(folder, 'part.step'), step);
   writeFileSync(path.join(folder, 'part.stl'), stl);
 });

@@ -112,10 +112,10 @@ test('killed in mid-build: refused as stopped, the last good solid untouched, th
   await new Promise((resolve) => setTimeout(resolve, good.ms / 4));
   await threads.kill();
   expect(await Promise.all([lost, file])).toEqual([
-    { kind: 'stopped', message: 'The worker ended.' },
-    { kind: 'stopped', message: 'The worker ended.' },
+    { kind: 'stopped', message: 'The exact solid ended. It is tried again.' },
+    { kind: 'stopped', message: 'The exact solid ended. It is tried again.' },
   ]);
-  expect(state).toMatchObject({ kernel: 'restarting', trouble: 'The worker ended.' });
+  expect(state).toMatchObject({ kernel: 'restarting', trouble: 'The exact solid ended. It is tried again.' });
   expect(print(good)).toEqual(before);
   const again = await solid(thick(9.5));
   expect(again.figures.volumeMm3).toBeCloseTo(good.figures.volumeMm3, 6);

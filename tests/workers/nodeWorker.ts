@@ -31,9 +31,9 @@ export function nodeWorkers<C extends Call>(file: string): NodeWorkers<C> {
       });
       living = thread;
       thread.on('message', heard);
-      thread.on('error', (error: Error) => crashed(`The worker crashed (${error.message}).`));
-      thread.on('messageerror', (error) => crashed(`The worker sent what can't be read: ${error.message}`));
-      thread.on('exit', () => crashed('The worker ended.'));
+      thread.on('error', (error: Error) => crashed(`broke off (${error.message})`));
+      thread.on('messageerror', (error) => crashed(`sent what can't be read: ${error.message}`));
+      thread.on('exit', () => crashed('ended'));
       return { post: (request) => thread.postMessage(request), end: () => void thread.terminate() };
     },
     kill: async () => {

@@ -217,7 +217,7 @@ test.each([
   await ended;
   solid(2);
   await new Promise((resolve) => setTimeout(resolve, 20));
-  expect(replies.at(-1)).toEqual({ kind: 'broken', message: `The kernel crashed (${error.message}).` });
+  expect(replies.at(-1)).toEqual({ kind: 'broken', message: `broke off (${error.message})` });
   expect(settled(replies)).toEqual([]);
 });
 
@@ -226,7 +226,7 @@ test('a start that fails says why', async () => {
   await ended;
   await until(() =>
     expect(replies).toEqual([
-      { kind: 'broken', message: 'The kernel could not be loaded (no such file: kernel.wasm).' },
+      { kind: 'broken', message: 'could not be got ready (no such file: kernel.wasm)' },
     ]),
   );
 });

@@ -54,8 +54,8 @@ export function createClient(spawn: SpawnWorkers = spawnWorkers, limits: Limits 
   }
 
   // The draft worker first: it is small, and it draws the first picture.
-  const drafts = workerLine(spawn.draft, limits, () => {});
-  const geometry = workerLine(spawn.geometry, limits, changed);
+  const drafts = workerLine('The draft', spawn.draft, limits, () => {});
+  const geometry = workerLine('The exact solid', spawn.geometry, limits, changed);
   return {
     draft: (design, holes) => drafts.ask('draft', { design, holes }),
     solid: (design, holes) => geometry.ask('solid', { design, holes }),

@@ -1,21 +1,24 @@
 import type { Failure } from '../../../workers/protocol.ts';
-import { sayProblem } from '../../design/problem.ts';
+import { sayInForm } from '../form/sayInForm.ts';
 
 /** Why the client's promise was refused: `failure` for programs, `message` for a person. */
 export class ClientError extends Error {
   override readonly name = 'ClientError';
   constructor(readonly failure: Failure) {
-    super(say(failure));
+    super(sayFailure(failure));
   }
 }
 
-function say(failure: Failure): string {
+/** Why there is no answer, in a sentence or two for whoever asked. */
+export function sayFailure(failure: Failure): string {
   switch (failure.kind) {
     case 'design':
-      return failure.problems.map(sayProblem).join('\n');
+      return failure.problems.map(sayInForm).join('\n');
     case 'superseded':
       return 'A newer change took its place.';
-    default:
+    case 'kernel':
+      return `The exact solid came out unsound (${failure.message}).`;
+    case 'stopped':
       return failure.message;
   }
 }

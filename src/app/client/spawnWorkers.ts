@@ -37,8 +37,10 @@ function connect<C extends Call>(
   worker.onerror = (event) => {
     event.preventDefault();
     // A script that can't be loaded gives an event without a message.
-    crashed(event.message ? `The worker crashed (${event.message}).` : 'The worker could not be loaded.');
+    crashed(
+      event.message ? `broke off (${event.message})` : 'could not be got ready (its program was not loaded)',
+    );
   };
-  worker.onmessageerror = () => crashed('The worker sent something that could not be read.');
+  worker.onmessageerror = () => crashed('broke off (its answer could not be read)');
   return { post: (request) => worker.postMessage(request), end: () => worker.terminate() };
 }

@@ -16,12 +16,13 @@ export interface WorkerHandle<C extends Call> {
 }
 
 /**
- * Starts a worker. `crashed` is told why, in a sentence, when it dies or can't be loaded. `plain`: one was lost before
+ * Starts a worker. `crashed` is told when it dies or can't be loaded, in words that follow what it makes: "The exact
+ * solid" … "broke off (out of memory)". `plain`: one was lost before
  * it was ready; this one shall do without what may have failed (several threads).
  */
 export type Spawn<C extends Call> = (
   heard: (reply: Reply<C>) => void,
-  crashed: (why: string) => void,
+  crashed: (how: string) => void,
   plain: boolean,
 ) => WorkerHandle<C>;
 
@@ -64,9 +65,13 @@ interface Open<C extends Call> {
 /**
  * Keeps one worker alive and matches its answers to numbered requests. A crash or a hang refuses every open request
  * and starts a new worker, at once the first time and then after growing pauses until one has answered something. The
- * first that is lost before it was ready is replaced by a plain one, and nobody refused. A worker grown too large is replaced between two answers; open requests then go to the new one.
+ * first that is lost before it was ready is replaced by a plain one, and nobody refused. A worker grown too large is
+ * replaced between two answers; open requests then go to the new one.
+ *
+ * @param makes what it makes, as a sentence about it begins: `The exact solid`
  */
 export function workerLine<C extends Call>(
+  makes: string,
   spawn: Spawn<C>,
   limits: Limits,
   changed: (state: LineState) => void,
@@ -97,20 +102,20 @@ export function workerLine<C extends Call>(
     changed(state);
   }
 
-  function watchFor(ms: number, why: string): void {
+  function watchFor(ms: number, how: string): void {
     clearTimeout(watch);
-    watch = setTimeout(() => lose(why), ms);
+    watch = setTimeout(() => lose(how), ms);
   }
 
   function begin(): void {
     generation += 1;
     const mine = generation;
     const startMs = plain ? limits.plainStartMs : limits.startMs;
-    watchFor(startMs, `The worker did not start within ${seconds(startMs)}.`);
+    watchFor(startMs, `could not be got ready within ${seconds(startMs)}`);
     try {
       const started = spawn(
         (reply) => mine === generation && hear(reply),
-        (why) => mine === generation && lose(why),
+        (how) => mine === generation && lose(how),
         plain,
       );
       if (mine !== generation) {
@@ -120,7 +125,7 @@ export function workerLine<C extends Call>(
       worker = started;
       for (const { request } of open.values()) worker.post(request);
     } catch (error) {
-      lose(`The worker could not be started (${error instanceof Error ? error.message : String(error)}).`);
+      lose(`could not be got ready (${error instanceof Error ? error.message : String(error)})`);
     }
   }
 
@@ -133,7 +138,8 @@ export function workerLine<C extends Call>(
     worker = undefined;
   }
 
-  function lose(why: string): void {
+  function lose(how: string): void {
+    const why = `${makes} ${how}.`;
     end();
     if (state.phase !== 'ready' && !plain) {
       plain = true;
@@ -147,7 +153,7 @@ export function workerLine<C extends Call>(
     open.clear();
     update({
       phase: 'restarting',
-      trouble: waitMs === 0 ? why : `${why} Trying again in ${seconds(waitMs)}.`,
+      trouble: `${why} It is tried again${waitMs === 0 ? '' : ` in ${seconds(waitMs)}`}.`,
     });
     for (const { reject } of refused) reject(new ClientError({ kind: 'stopped', message: why }));
   }
@@ -166,7 +172,7 @@ export function workerLine<C extends Call>(
         takenId = reply.id;
         const call = open.get(reply.id)?.request.call;
         const ms = call ? limits.answerMs[call] : Math.max(...Object.values(limits.answerMs));
-        watchFor(ms, `The worker gave no answer for ${seconds(ms)} and was stopped.`);
+        watchFor(ms, `took too long (over ${seconds(ms)}) and was stopped`);
         break;
       }
       case 'broken':
@@ -205,7 +211,7 @@ export function workerLine<C extends Call>(
   return {
     ask<K extends C>(call: K, ask: Calls[K]['ask']): Promise<Calls[K]['answer']> {
       if (disposed)
-        return Promise.reject(new ClientError({ kind: 'stopped', message: 'The program was closed.' }));
+        return Promise.reject(new ClientError({ kind: 'stopped', message: 'The page was closed.' }));
       if (NEWER[call] === 'replaces') {
         for (const older of [...open.values()].filter((o) => o.request.call === call)) {
           refuse(older, { kind: 'superseded' });
@@ -223,8 +229,7 @@ export function workerLine<C extends Call>(
     dispose(): void {
       disposed = true;
       end();
-      for (const one of [...open.values()])
-        refuse(one, { kind: 'stopped', message: 'The program was closed.' });
+      for (const one of [...open.values()]) refuse(one, { kind: 'stopped', message: 'The page was closed.' });
     },
   };
 }

@@ -1,5 +1,5 @@
 import { useMemo, useRef, useState } from 'react';
-import type { Curves } from '../../../models/curves/curves.ts';
+import type { Curves, Holes } from '../../../models/curves/curves.ts';
 import type { DesignText } from '../../design/design.ts';
 import { arrange } from './arrange.ts';
 import { DimensionInput } from './DimensionInput.tsx';
@@ -16,6 +16,8 @@ export interface BoardProps {
   readonly curves: Curves;
   /** The design as typed: what its dimensions say. */
   readonly text: DesignText;
+  /** How the pin holes stand. */
+  readonly holes: Holes;
   /** Path of the selected field. */
   readonly selected: string | undefined;
   onSelect(path: string): void;
@@ -27,10 +29,10 @@ export interface BoardProps {
 }
 
 /** The drawing at a known size. */
-export function Board({ curves, text, selected, onSelect, onEdit, stale, size }: BoardProps) {
+export function Board({ curves, text, holes, selected, onSelect, onEdit, stale, size }: BoardProps) {
   const [editing, setEditing] = useState<string>();
   const board = useRef<HTMLDivElement>(null);
-  const shapes = useMemo(() => drawingShapes(curves, text), [curves, text]);
+  const shapes = useMemo(() => drawingShapes(curves, text, holes), [curves, text, holes]);
   const extent = useMemo(() => partExtent(shapes), [shapes]);
   const wanted = useMemo(() => dimensions(curves, text), [curves, text]);
   const layout = useMemo(() => arrange(size, extent, wanted, selected), [size, extent, wanted, selected]);

@@ -5,12 +5,12 @@ import type { Size } from './placeViews.ts';
 
 /** Dimensions may make the drawing smaller, but not below this share of what it could be without them. */
 const LEAST_SHARE = 0.55;
-/** A section that adds no dimension is still worth this share of the size without it. */
+/** A section that adds no dimension and costs none is still worth this share of the size without it. */
 const WORTH = 0.88;
 
 /**
  * The sheet for a drawing of this size: as many dimensions as can be read, the most wanted first, and the section where
- * it earns its room. The selected field's dimension is there whenever it can be at all. Undefined when there is no
+ * it earns its room: a more wanted dimension is worth more than a larger drawing or several less wanted ones. The selected field's dimension is there whenever it can be at all. Undefined when there is no
  * room for the part itself.
  *
  * @param wanted the most wanted first
@@ -35,9 +35,11 @@ function best(size: Size, part: PartExtent, wanted: readonly Dimension[]): Layou
   const plain = fill(size, part, wanted, false, least) ?? bare;
   const sectioned = fill(size, part, wanted, true, least);
   if (!sectioned) return plain;
-  const gain = sectioned.marks.length - plain.marks.length;
+  const has = (layout: Layout, d: Dimension) => layout.marks.some((m) => m.dimension === d);
+  const first = wanted.find((d) => has(sectioned, d) !== has(plain, d));
+  if (first) return has(sectioned, first) ? sectioned : plain;
   const share = sectioned.views.plan.scale / plain.views.plan.scale;
-  return gain > 0 || (gain === 0 && share >= WORTH) ? sectioned : plain;
+  return share >= WORTH ? sectioned : plain;
 }
 
 /** Adds one dimension after another, each at the first of its places where all still can be read. */

@@ -1,5 +1,6 @@
 import { backwards } from '../../../models/curves/chain.ts';
-import type { Channel, Curves, Pin } from '../../../models/curves/curves.ts';
+import type { Channel, Curves, Holes, Pin } from '../../../models/curves/curves.ts';
+import { holeRadius } from '../../../models/curves/holeRadius.ts';
 import { arc, type Chain, line, type Point, pointAt, type Segment } from '../../../models/curves/segment.ts';
 import { slotFloor } from '../../../models/curves/slot.ts';
 import { undersideHeight } from '../../../models/curves/underside.ts';
@@ -9,8 +10,8 @@ import type { Pen, Shape, ShapeName } from './shape.ts';
 /** A pin this near to x = 0 is cut by the section, mm. */
 const CUT = 1e-6;
 
-/** The section at x = 0, through the slot's middle: y (toward the nut) to the right, z up. */
-export function sectionShapes(curves: Curves): readonly Shape[] {
+/** The section at x = 0, through the slot's middle: y (toward the nut) to the right, z up; its holes as they stand. */
+export function sectionShapes(curves: Curves, holes: Holes): readonly Shape[] {
   const shape = (name: ShapeName, pen: Pen, chain: Chain, closed = false): Shape => ({
     name,
     view: 'section',
@@ -23,7 +24,7 @@ export function sectionShapes(curves: Curves): readonly Shape[] {
   const isCut = Math.abs(pin.at[0]) < CUT;
   const floor = belowSection(curves);
   const { thickness } = curves.profile;
-  const hole = holeSides(pin, curves);
+  const hole = holeSides(pin, holes, curves);
   const ramp = curves.channels[curves.pins.indexOf(pin)];
   const over = sectionTop(curves, notch);
   const bodies = isCut
@@ -105,14 +106,11 @@ function closedBody(floor: Segment, over: Chain): Chain {
 }
 
 /** Both walls of a pin hole within the wood, each from the bottom up: the side toward the back, then toward the front. */
-function holeSides(pin: Pin, curves: Curves): readonly [Chain, Chain] {
+function holeSides(pin: Pin, holes: Holes, curves: Curves): readonly [Chain, Chain] {
   const top = curves.profile.thickness;
-  const wall = pin.outline.reamed.filter(([r]) => r > 0);
-  const radiusAt = (z: number): number => {
-    const i = wall.findIndex((p, n) => n > 0 && p[1] >= z);
-    const [a, b] = [wall[i - 1], wall[i]];
-    return a && b ? a[0] + ((z - a[1]) / (b[1] - a[1])) * (b[0] - a[0]) : (wall[0]?.[0] ?? 0);
-  };
+  const outline = pin.outline[holes];
+  const wall = outline.filter(([r]) => r > 0);
+  const radiusAt = (z: number): number => holeRadius(outline, z);
   const side = (way: 1 | -1): Chain => {
     const foot = radiusAt(undersideHeight(curves.underside, 0, pin.at[1]));
     // each side ends on the glue face where it meets it: a dome is lower at the side toward the tail

@@ -16,10 +16,10 @@ export function FigureList({ figures }: { figures: readonly Figure[] }) {
             </span>
           </summary>
           <p>{formula}</p>
-          <p className="source">{source}</p>
+          {source !== undefined && <p className="source">{source}</p>}
           {path !== undefined && (
             <button type="button" className="link" onClick={() => store.callTo(path)}>
-              Go to its field
+              Show its number
             </button>
           )}
         </details>

@@ -18,6 +18,7 @@ export function Figures() {
   const accepted = useApp((state) => state.lastGood);
   const current = useApp((state) => judge(state.history.present).ok);
   const { solid } = useApp(useShallow(shownPart));
+  const holes = useApp(({ session }) => session.holes);
   const settled = useSettled(accepted, REST);
   const mass = useMemo(
     () =>
@@ -46,8 +47,8 @@ export function Figures() {
         </>
       )}
       <h3>Exact solid</h3>
-      {solid ? (
-        <FigureList figures={solidFigures(solid.figures)} />
+      {solid && accepted ? (
+        <FigureList figures={solidFigures(solid.figures, holes, accepted.design.guitar.hand)} />
       ) : (
         <p className="aside">{current ? 'Being made …' : 'Made when the design can be made.'}</p>
       )}

@@ -1,7 +1,6 @@
-import { GROUP_NAMES } from '../form/groupNames.ts';
-import { placeOf } from '../store/fieldAt.ts';
+import { given, mend } from '../../design/problem.ts';
+import { placeName } from '../form/placeName.ts';
 import { judge } from '../store/judge.ts';
-import { mend } from '../store/mend.ts';
 import { useApp, useAppStore } from '../store/useApp.ts';
 
 /** Why the design can't be made as typed. Each line leads to its field. */
@@ -14,20 +13,16 @@ export function ProblemList() {
       <h2 id="problems-title">To mend</h2>
       <p className="aside">The design can’t be made as typed. The part shown is the last good design.</p>
       <ul>
-        {problems.map((problem) => {
-          const place = placeOf(problem.path);
-          return (
-            <li key={`${problem.code} ${problem.path} ${problem.allowed}`}>
-              <button type="button" onClick={() => store.callTo(problem.path)}>
-                <strong>
-                  {place ? `${GROUP_NAMES[place.group]}, ${place.field.label.toLowerCase()}` : 'Design'}:{' '}
-                  <span className="given">{problem.value}</span>
-                </strong>
-                <span>{mend(problem)}</span>
-              </button>
-            </li>
-          );
-        })}
+        {problems.map((problem) => (
+          <li key={`${problem.code} ${problem.path} ${problem.allowed}`}>
+            <button type="button" onClick={() => store.callTo(problem.path)}>
+              <strong>
+                {placeName(problem.path)}: <span className="given">{given(problem)}</span>
+              </strong>
+              <span>{mend(problem)}</span>
+            </button>
+          </li>
+        ))}
       </ul>
     </section>
   );

@@ -6,8 +6,8 @@ export interface Figure {
   readonly unit: string;
   /** How it comes about, in a line. */
   readonly formula: string;
-  /** Where the formula or its numbers come from. */
-  readonly source: string;
+  /** Where the formula or its numbers come from, where that is more than what stands in the formula. */
+  readonly source?: string;
   /** Path of the field that has most to do with it. */
   readonly path?: string;
 }
@@ -20,7 +20,7 @@ export function fixed(value: number, decimals: number): string {
     .replace('-', '−');
 }
 
-/** A centre of mass by its y and z, mm, as one would look for it on the bridge: `5.97 behind, 3.75 up`. */
+/** A centre of mass by its y and z, mm, as one would look for it on the bridge: `5.97 mm behind, 3.75 mm up`. */
 export function balance(y: number, z: number): string {
-  return `${fixed(Math.abs(y), 2)} ${y < 0 ? 'behind' : 'before'}, ${fixed(z, 2)} up`;
+  return `${fixed(Math.abs(y), 2)} mm ${y < 0 ? 'behind' : 'before'}, ${fixed(z, 2)} mm up`;
 }

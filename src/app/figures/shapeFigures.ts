@@ -1,13 +1,12 @@
 import { enclosedArea } from '../../../models/curves/chain.ts';
 import type { Curves, Pin } from '../../../models/curves/curves.ts';
+import { holeRadius } from '../../../models/curves/holeRadius.ts';
 import { topHeight } from '../../../models/curves/topHeight.ts';
 import { undersideHeight } from '../../../models/curves/underside.ts';
 import type { Design } from '../../design/design.ts';
 import { type Figure, fixed } from './figure.ts';
 import { woodRoundSlot } from './woodRoundSlot.ts';
 import { woodUnderSlot } from './woodUnderSlot.ts';
-
-const DERIVED = 'Geometry.';
 
 /** What the curves say of a design: figures that are there at once, before any solid. */
 export function shapeFigures(design: Design, curves: Curves): readonly Figure[] {
@@ -29,9 +28,7 @@ function topFigures(design: Design, { profile, underside, outline }: Curves): re
         : follows
           ? 'the fretboard’s radius'
           : 'set by hand',
-      source: conical
-        ? `${DERIVED} The crown is copied from the fretboard as a curve, not as a height.`
-        : DERIVED,
+      ...(conical && { source: 'The crown is copied from the fretboard as a curve, not as a height.' }),
       path: 'top.crown',
     },
     {
@@ -39,7 +36,6 @@ function topFigures(design: Design, { profile, underside, outline }: Curves): re
       value: fixed(topHeight(profile, half), 2),
       unit: 'mm',
       formula: `over the glue plane: wing tip ${fixed(design.top.tip, 2)} less the fall of the glue face there`,
-      source: DERIVED,
       path: 'top.tip',
     },
     {
@@ -47,15 +43,15 @@ function topFigures(design: Design, { profile, underside, outline }: Curves): re
       value: fixed(fall, 2),
       unit: 'mm',
       formula: 'R − √(R² − x²) from the middle to the tips, R the radius of the underside',
-      source: `${DERIVED} The sagitta of a circle.`,
+      source: 'The sagitta of a circle.',
       path: 'underside.shape',
     },
     {
       label: 'Footprint’s area',
       value: fixed(enclosedArea(outline) / 100, 2),
       unit: 'cm²',
-      formula: '½∮(x dy − y dx) round the outline, holes not taken off',
-      source: `${DERIVED} Green’s theorem, exact for lines and arcs.`,
+      formula: 'area inside the outline, holes not taken off',
+      source: 'Green’s theorem, exact for lines and arcs.',
       path: 'footprint.length',
     },
   ];
@@ -78,7 +74,6 @@ function saddleFigures(design: Design, curves: Curves): readonly Figure[] {
       value: fixed(saddle.showing + saddle.depth, 2),
       unit: 'mm',
       formula: `showing ${fixed(saddle.showing, 2)} + in the slot ${fixed(saddle.depth, 2)}, at the middle`,
-      source: DERIVED,
       path: 'saddle.showing',
     },
     {
@@ -86,7 +81,7 @@ function saddleFigures(design: Design, curves: Curves): readonly Figure[] {
       value: fixed(woodUnderSlot(curves), 2),
       unit: 'mm',
       formula: 'least height of the slot’s floor over the glue face',
-      source: `${DERIVED} Taken every ½ mm along both walls.`,
+      source: 'Taken every ½ mm along both walls.',
       path: 'saddle.depth',
     },
     ...(front === undefined
@@ -97,27 +92,28 @@ function saddleFigures(design: Design, curves: Curves): readonly Figure[] {
             value: fixed(front, 2),
             unit: 'mm',
             formula: 'least distance in plan from the slot, at the top or at its floor, to the outline',
-            source: `${DERIVED} Taken every ½ mm round the slot.`,
+            source: 'Taken every ½ mm round the slot.',
             path: 'footprint.slotBehindFront',
           },
         ]),
   ];
 }
 
-function pinFigures({ pins: p, ...design }: Design, { pins }: Curves): readonly Figure[] {
+function pinFigures({ pins: p }: Design, { pins, underside }: Curves): readonly Figure[] {
   const [pin] = pins;
   if (!pin) return [];
-  const taper = Math.tan((p.taper * Math.PI) / 360);
+  const atGlue = pins.map(
+    ({ at: [x, y], outline }) => 2 * holeRadius(outline.reamed, undersideHeight(underside, x, y)),
+  );
   const tapered: readonly Figure[] =
     p.taper === 0
       ? []
       : [
           {
             label: 'Reamed, at the glue face',
-            value: fixed(Math.max(p.drill, p.mouth - 2 * taper * design.top.thickness), 2),
+            value: span(atGlue),
             unit: 'mm',
-            formula: `mouth ${fixed(p.mouth, 2)} − 2·tan(${p.taper}°/2)·thickness, never less than the drill`,
-            source: DERIVED,
+            formula: `mouth ${fixed(p.mouth, 2)} − 2·tan(${p.taper}°/2)·the wood’s height at each pin, never less than the drill`,
             path: 'pins.taper',
           },
         ];
@@ -125,22 +121,31 @@ function pinFigures({ pins: p, ...design }: Design, { pins }: Curves): readonly 
   return [
     ...tapered,
     {
+      label: 'Countersink to',
+      value: `Ø ${fixed(p.bevelDiameter, 2)}`,
+      unit: 'mm',
+      formula: 'diameter at the surface, before reaming as after: the reamer takes the inside of it away',
+      path: 'pins.bevelDiameter',
+    },
+    {
       label: 'Bevel’s width',
       value: `${fixed(bevelWidth(pin, 'drilled'), 2)}, reamed ${fixed(bevelWidth(pin, 'reamed'), 2)}`,
       unit: 'mm',
       formula:
         'width in plan, from the bevel’s outside to where it meets the hole; reaming takes the inside of it away',
-      source: DERIVED,
       path: 'pins.bevelDiameter',
     },
   ];
 }
 
+/** Least to greatest, mm: one number where they are read alike. */
+function span(values: readonly number[]): string {
+  const [least, most] = [fixed(Math.min(...values), 2), fixed(Math.max(...values), 2)];
+  return least === most ? least : `${least} to ${most}`;
+}
+
 /** Width in plan of the bevel that stands round a hole, mm. */
 function bevelWidth({ outline, top }: Pin, holes: 'drilled' | 'reamed'): number {
-  const wall = outline[holes].slice(1, -1);
-  const [inner, outer] = wall.slice(-2);
-  if (!inner || !outer) return 0;
-  const atTop = inner[0] + ((outer[0] - inner[0]) * (top - inner[1])) / (outer[1] - inner[1]);
-  return atTop - inner[0];
+  const [inner] = outline[holes].slice(1, -1).slice(-2);
+  return inner ? holeRadius(outline[holes], top) - inner[0] : 0;
 }

@@ -1,17 +1,17 @@
+import type { Holes } from '../../../models/curves/curves.ts';
 import type { SolidFigures } from '../../../workers/protocol.ts';
+import type { Design } from '../../design/design.ts';
 import { balance, type Figure, fixed } from './figure.ts';
 
-/** What the exact kernel measured of the present design's solid. */
-export function solidFigures({
-  volumeMm3,
-  areaMm2,
-  boxMm,
-  centroidMm,
-  throughHoles,
-}: SolidFigures): readonly Figure[] {
+/** What was measured of the present design's exact solid. */
+export function solidFigures(
+  { volumeMm3, areaMm2, boxMm, centroidMm, throughHoles }: SolidFigures,
+  holes: Holes,
+  hand: Design['guitar']['hand'],
+): readonly Figure[] {
   const [x0, y0, z0, x1, y1, z1] = boxMm;
   const [x, y, z] = centroidMm;
-  const measured = 'Measured on the exact solid, after it was found valid and closed.';
+  const measured = 'Measured on the exact solid, after it was found sound.';
   return [
     {
       label: 'Volume',
@@ -35,10 +35,10 @@ export function solidFigures({
       source: measured,
     },
     {
-      label: 'Centre of mass',
+      label: `Centre of mass, as ${holes}`,
       value: balance(y, z),
-      unit: 'mm',
-      formula: `from the middle of the slot toward the tail or the nut, and up from the glue plane; ${fixed(x, 2)} toward the treble side`,
+      unit: '',
+      formula: `from the middle of the slot toward the tail or the nut, and up from the glue plane; ${fixed(hand === 'right' ? x : -x, 2)} mm toward the treble side`,
       source: measured,
     },
     {

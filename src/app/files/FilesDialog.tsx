@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { Holes } from '../../../models/curves/curves.ts';
+import { DEVIATION_MM } from '../../../workers/protocol.ts';
 import { Dialog } from '../header/Dialog.tsx';
 import { judge } from '../store/judge.ts';
 import { useApp } from '../store/useApp.ts';
@@ -16,9 +17,11 @@ const DEVIATIONS = ['0.1', '0.05', '0.02', '0.01', '0.005'] as const;
 /** Files of the exact solid for whoever cuts the bridge. */
 export function FilesDialog({ onClose }: { onClose: () => void }) {
   const makeable = useApp((state) => judge(state.history.present).ok);
-  const [holes, setHoles] = useState<Holes>('drilled');
+  // as they are seen; chosen otherwise here, the view stays as it is
+  const seen = useApp(({ session }) => session.holes);
+  const [holes, setHoles] = useState<Holes>(seen);
   const [schema, setSchema] = useState<'AP214' | 'AP242'>('AP214');
-  const [deviation, setDeviation] = useState('0.01');
+  const [deviation, setDeviation] = useState(String(DEVIATION_MM.usual));
   const { writing, done, write } = useWriting();
   const off = !makeable || writing !== undefined;
   return (

@@ -3,6 +3,7 @@ import type { FileOptions } from '../../../workers/protocol.ts';
 import { usePartSource } from '../part/partContext.ts';
 import { useAppStore } from '../store/useApp.ts';
 import { download } from './download.ts';
+import { notWritten } from './notWritten.ts';
 
 interface Outcome {
   readonly ok: boolean;
@@ -29,7 +30,7 @@ export function useWriting() {
         words: `${name} is written: ${Math.ceil(bytes.length / 1024)} kB in ${seconds} s.`,
       });
     } catch (error) {
-      setDone({ ok: false, words: `Not written. ${error instanceof Error ? error.message : String(error)}` });
+      setDone({ ok: false, words: notWritten(error) });
     }
     setWriting(undefined);
   };

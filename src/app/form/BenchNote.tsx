@@ -17,7 +17,7 @@ export function BenchNote() {
       <div className="bench-note" role="note">
         <p>
           Lengths are in millimetres; <kbd>3/8 in</kbd>, <kbd>1 1/2"</kbd> and <kbd>25 ft</kbd> are read too.
-          Arrow keys step a number, and its name can be dragged sideways.
+          Arrow keys step a number; the slide here moves it.
         </p>
       </div>
     );

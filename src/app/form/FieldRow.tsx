@@ -1,8 +1,8 @@
 import { applies } from '../../design/applies.ts';
 import { isNumberField } from '../../design/fields/kinds.ts';
+import { mend } from '../../design/problem.ts';
 import { type Place, typedAt } from '../store/fieldAt.ts';
 import { problemsAt } from '../store/judge.ts';
-import { mend } from '../store/mend.ts';
 import { useApp } from '../store/useApp.ts';
 import { ChoiceInput } from './ChoiceInput.tsx';
 import { fieldId } from './fieldId.ts';

@@ -26,7 +26,7 @@ function useSaved(): { readonly words: string; readonly more: string } {
       return { words: 'changed since saved', more: `Changed since ${fileName}. ${here}` };
     default:
       return {
-        words: keeping === 'refused' ? 'not kept' : keeping === 'kept' ? 'kept here' : 'keeping …',
+        words: keeping === 'refused' ? 'not kept' : keeping === 'kept' ? 'not in a file yet' : 'keeping …',
         more: `Not saved to a file yet. ${here}`,
       };
   }

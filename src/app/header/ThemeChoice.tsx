@@ -2,7 +2,11 @@ import { rememberTheme } from '../keep/theme.ts';
 import type { Theme } from '../store/state.ts';
 import { useApp, useAppStore } from '../store/useApp.ts';
 
-const WORDS: Readonly<Record<Theme, string>> = { auto: 'As the computer', light: 'Day', dark: 'Night' };
+const WORDS: Readonly<Record<Theme, string>> = {
+  auto: 'Light: as the computer',
+  light: 'Light: day',
+  dark: 'Light: night',
+};
 
 /** The board by day, by night, or as the computer has it. */
 export function ThemeChoice() {

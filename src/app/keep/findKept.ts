@@ -1,5 +1,6 @@
 import type { DesignText } from '../../design/design.ts';
 import { DesignError } from '../../design/problem.ts';
+import { writeDesign } from '../../files/designFile.ts';
 import { openText } from '../store/openText.ts';
 import type { KeptDesign, Shelf } from './shelf.ts';
 import type { WindowName } from './windowName.ts';
@@ -10,11 +11,13 @@ const MOST = 20;
 export interface FoundDesign {
   readonly text: DesignText;
   readonly good: DesignText | undefined;
+  /** The file that it came from or was saved to; its text is the design's own object where nothing has changed since. */
+  readonly file: { readonly name: string; readonly text: DesignText } | undefined;
 }
 
 /**
- * The design to begin with: this window's own, on the shelf or left behind in the tab, else the last one that any window wrote. Undefined when there is none
- * that can be read. Takes the oldest ones off a full shelf. Rejects when the browser refuses the shelf.
+ * The design to begin with: this window's own, on the shelf or left behind in the tab, else the last one that any
+ * window wrote. Undefined when there is none that can be read. Takes the oldest ones off a full shelf. Rejects when the browser refuses the shelf.
  */
 export async function findKept(
   shelf: Shelf,
@@ -34,7 +37,14 @@ export async function findKept(
 
 function readKept(kept: KeptDesign): FoundDesign | undefined {
   const text = readText(kept.text);
-  return text && { text, good: readText(kept.good) };
+  return text && { text, good: readText(kept.good), file: readFile(kept.file, text) };
+}
+
+function readFile(file: unknown, present: DesignText): FoundDesign['file'] {
+  if (typeof file !== 'object' || file === null || !('name' in file) || !('text' in file)) return undefined;
+  const text = readText(file.text);
+  if (typeof file.name !== 'string' || !text) return undefined;
+  return { name: file.name, text: writeDesign(text) === writeDesign(present) ? present : text };
 }
 
 function readText(json: unknown): DesignText | undefined {

@@ -19,20 +19,28 @@ export interface Keeping {
  */
 export function keepDesign(store: AppStore, shelf: Shelf, name: string, memory: TabMemory): Keeping {
   let written: unknown;
+  let writtenFile: unknown;
   let pause: ReturnType<typeof setTimeout> | undefined;
 
   const present = (): KeptDesign => {
-    const { history, lastGood } = store.getState();
+    const { history, lastGood, session } = store.getState();
     const text = history.present;
-    return { text, good: judge(text).ok ? undefined : lastGood?.text, at: Date.now() };
+    const file = session.file && { name: session.file.name, text: session.file.text };
+    return { text, good: judge(text).ok ? undefined : lastGood?.text, file, at: Date.now() };
+  };
+
+  const isWritten = () => {
+    const { history, session } = store.getState();
+    return history.present === written && session.file === writtenFile;
   };
 
   const write = async () => {
     clearTimeout(pause);
     pause = undefined;
     const design = present();
-    if (design.text === written) return;
+    if (isWritten()) return;
     written = design.text;
+    writtenFile = store.getState().session.file;
     try {
       await shelf.set(name, design);
       if (store.getState().history.present === design.text) store.setSession({ keeping: 'kept' });
@@ -41,15 +49,15 @@ export function keepDesign(store: AppStore, shelf: Shelf, name: string, memory: 
     }
   };
 
-  const unsubscribe = store.subscribe(({ history, session }) => {
-    if (history.present === written || pause !== undefined) return;
+  const unsubscribe = store.subscribe(({ session }) => {
+    if (isWritten() || pause !== undefined) return;
     pause = setTimeout(() => void write(), PAUSE);
     if (session.keeping === 'kept') store.setSession({ keeping: 'writing' });
   });
   void write();
   return {
     flush: () => {
-      if (store.getState().history.present !== written) leaveBehind(memory, present());
+      if (!isWritten()) leaveBehind(memory, present());
       void write();
     },
     stop: () => {

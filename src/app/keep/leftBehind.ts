@@ -21,7 +21,12 @@ export function leftBehind(memory: TabMemory): KeptDesign | undefined {
       'text' in json &&
       'at' in json &&
       typeof json.at === 'number'
-      ? { text: json.text, good: 'good' in json ? json.good : undefined, at: json.at }
+      ? {
+          text: json.text,
+          good: 'good' in json ? json.good : undefined,
+          file: 'file' in json ? json.file : undefined,
+          at: json.at,
+        }
       : undefined;
   } catch {
     return undefined;

@@ -5,6 +5,8 @@ export interface KeptDesign {
   readonly text: unknown;
   /** The last design that could be made, when the text is not one. */
   readonly good: unknown;
+  /** Name and text of the file that it came from or was saved to, if it was. */
+  readonly file?: unknown;
   /** When it was written, ms since 1970. */
   readonly at: number;
 }

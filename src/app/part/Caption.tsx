@@ -16,7 +16,9 @@ export function Caption() {
   const holes = useApp(({ session }) => session.holes);
   return (
     <div className="caption">
-      <span className={`stamp ${shown.stamp}`}>{stampWords(shown)}</span>
+      <span className={`stamp ${shown.stamp}`} role="status">
+        {stampWords(shown)}
+      </span>
       <fieldset className="choice">
         <legend>Pin holes</legend>
         <div className="segments">

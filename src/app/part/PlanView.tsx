@@ -7,12 +7,14 @@ export function PlanView() {
   const store = useAppStore();
   const lastGood = useApp((state) => state.lastGood);
   const selected = useApp(({ session }) => session.selected);
+  const holes = useApp(({ session }) => session.holes);
   const text = useApp(({ history }) => history.present);
   return (
     <Drawing
       curves={lastGood?.curves}
       selected={selected}
       text={text}
+      holes={holes}
       stale={lastGood !== undefined && lastGood.text !== text}
       onSelect={store.select}
       onEdit={(path, typed) => store.edit(path, kept(typed))}

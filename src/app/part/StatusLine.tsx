@@ -1,25 +1,25 @@
 import { useShallow } from 'zustand/react/shallow';
+import { sayFailure } from '../client/clientError.ts';
 import { judge } from '../store/judge.ts';
 import { shownPart } from '../store/shownPart.ts';
 import type { AppState } from '../store/state.ts';
 import { useApp, useAppStore } from '../store/useApp.ts';
 import { usePartSource } from './partContext.ts';
-import { stampWords } from './stampWords.ts';
 
-/** The line at the foot: which part is shown, how sound it is, and how the exact kernel is doing. */
+/** The line at the foot: how sound the exact solid is, what is amiss, and how its making is doing. */
 export function StatusLine() {
   const store = useAppStore();
   const { building } = usePartSource();
   const shown = useApp(useShallow(shownPart));
   const faults = useApp((state) => judge(state.history.present).problems.length);
   const kernel = useApp(kernelWords);
+  const threads = useApp(threadWords);
   const figures = shown.solid?.figures;
   return (
     <footer className="status">
-      <span role="status">{stampWords(shown)}</span>
       {figures && (
         <span>
-          valid · closed · {figures.throughHoles} {figures.throughHoles === 1 ? 'hole' : 'holes'} through
+          sound, one piece, {figures.throughHoles} {figures.throughHoles === 1 ? 'hole' : 'holes'} through
         </span>
       )}
       {faults > 0 && (
@@ -33,25 +33,30 @@ export function StatusLine() {
       )}
       {shown.trouble && shown.trouble.kind !== 'superseded' && (
         <span className="amiss">
-          {shown.trouble.kind === 'design' ? 'It can’t be made.' : shown.trouble.message}{' '}
+          {shown.trouble.kind === 'design' ? 'It can’t be made.' : sayFailure(shown.trouble)}{' '}
           <button type="button" className="link" onClick={building.again}>
             Try again
           </button>
         </span>
       )}
-      <span className="status-kernel">{kernel}</span>
+      <span className="status-kernel" title={threads}>
+        {kernel}
+      </span>
     </footer>
   );
 }
 
-function kernelWords({ kernel: { kernel, threads, trouble } }: AppState): string {
+function kernelWords({ kernel: { kernel, trouble } }: AppState): string {
   if (trouble !== undefined) return trouble;
-  const state = {
-    starting: 'the exact kernel is getting ready',
+  return {
+    starting: 'getting ready to make the exact solid',
     ready: 'ready',
     building: 'making the exact solid',
-    restarting: 'the exact kernel is starting again',
+    restarting: 'getting ready again to make the exact solid',
   }[kernel];
-  if (threads === undefined) return state;
-  return `${state} · ${threads ? 'several threads' : 'one thread'}`;
+}
+
+/** What a slow machine's owner may want to know. */
+function threadWords({ kernel: { threads } }: AppState): string | undefined {
+  return threads === undefined ? undefined : `worked out in ${threads ? 'several threads' : 'one thread'}`;
 }

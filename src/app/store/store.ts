@@ -5,7 +5,7 @@ import type { GROUPS } from '../../design/fields.ts';
 import { placeOf, typedAt, withTyped } from './fieldAt.ts';
 import { begin, change, closeStep, type History, hold, redo, replace, undo } from './history.ts';
 import { judge } from './judge.ts';
-import type { AppState, Part, Session, Theme } from './state.ts';
+import type { AppState, DesignFile, Part, Session, Theme } from './state.ts';
 
 /** The one store: document, session and part. Everything else is derived by selectors. */
 export interface AppStore extends StoreApi<AppState> {
@@ -32,6 +32,7 @@ export interface Beginning {
   /** The last design that could be made, if the present one can't. */
   readonly good?: DesignText | undefined;
   readonly theme?: Theme;
+  readonly file?: DesignFile | undefined;
 }
 
 /** @param now the clock by which quick changes are joined, ms */
@@ -49,7 +50,7 @@ export function createAppStore(beginning: Beginning, now: () => number = () => p
       figuresInFront: false,
       share: 0.56,
       keeping: 'writing',
-      file: undefined,
+      file: beginning.file,
       notice: undefined,
     },
     part: { draft: undefined, solid: undefined, newest: undefined, trouble: undefined },
@@ -95,9 +96,15 @@ export function createAppStore(beginning: Beginning, now: () => number = () => p
         setSession({ call: { path: place.path, count: session.call.count + 1 }, figuresInFront: false });
     },
     toggleGroup: (group: (typeof GROUPS)[number]) => {
-      const openGroups = new Set(getState().session.openGroups);
-      if (!openGroups.delete(group)) openGroups.add(group);
-      setSession({ openGroups });
+      const { session } = getState();
+      const openGroups = new Set(session.openGroups);
+      if (!openGroups.delete(group)) {
+        setSession({ openGroups: openGroups.add(group) });
+        return;
+      }
+      // what can't be seen any more is let go of
+      const selected = session.selected?.startsWith(`${group}.`) ? undefined : session.selected;
+      setSession({ openGroups, selected });
     },
     setSession,
     setPart: (part: Partial<Part>) => setState((state) => ({ part: { ...state.part, ...part } })),

@@ -3,7 +3,7 @@ import { useEffect, useLayoutEffect, useRef } from 'react';
 import { FIRST_VIEW } from './pose.ts';
 import type { ViewRig } from './viewRig.ts';
 
-/** The share of the view that the whole part fills at first, and after Fit. */
+/** The share of the view that the whole part fills at first, and when it is asked for whole. */
 export const FILL = 0.68;
 
 interface Props {

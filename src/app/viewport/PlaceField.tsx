@@ -1,16 +1,19 @@
 import { useState } from 'react';
 import { readQuantity } from '../../design/quantity.ts';
+import { fixed } from '../figures/figure.ts';
 
 interface Props {
   /** mm */
   readonly value: number;
   readonly min: number;
   readonly max: number;
+  /** From where it is measured, as it follows `3 mm`. */
+  readonly from: string;
   readonly onChange: (value: number) => void;
 }
 
 /** The place of a cut, shown and typed: in mm, or with a unit such as `1/2 in`. Held within the part. */
-export function PlaceField({ value, min, max, onChange }: Props) {
+export function PlaceField({ value, min, max, from, onChange }: Props) {
   const [typed, setTyped] = useState<string>();
   const take = () => {
     if (typed === undefined) return;
@@ -24,7 +27,7 @@ export function PlaceField({ value, min, max, onChange }: Props) {
         type="text"
         inputMode="decimal"
         aria-label="Place of the cut, mm"
-        value={typed ?? value.toFixed(2)}
+        value={typed ?? fixed(value, 2)}
         onChange={(event) => setTyped(event.target.value)}
         onFocus={(event) => event.target.select()}
         onBlur={take}
@@ -33,7 +36,7 @@ export function PlaceField({ value, min, max, onChange }: Props) {
           if (event.key === 'Escape') setTyped(undefined);
         }}
       />
-      <span>mm</span>
+      <span>mm {from}</span>
     </label>
   );
 }

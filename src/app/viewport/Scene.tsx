@@ -3,6 +3,7 @@ import { useEffect, useMemo } from 'react';
 import type { PartMesh } from '../../../workers/protocol.ts';
 import { Board } from './Board.tsx';
 import { CutFace } from './CutFace.tsx';
+import type { SortedEdges } from './litEdges.ts';
 import type { Box } from './meshFigures.ts';
 import { Part } from './Part.tsx';
 import { DARK, LIGHT } from './palette.ts';
@@ -13,6 +14,7 @@ import type { Cut } from './useCut.ts';
 import { useShade } from './useShade.ts';
 import type { ViewRig } from './viewRig.ts';
 import { WideLines } from './WideLines.tsx';
+import { woodColours } from './woodColours.ts';
 
 interface Props {
   readonly mesh: PartMesh;
@@ -22,14 +24,15 @@ interface Props {
   readonly dark: boolean;
   readonly edges: boolean;
   readonly cut: Cut | undefined;
-  /** The edges of what is selected, as xyz pairs. */
-  readonly lit: Float32Array;
+  /** The edges of what is selected, and the others: one drawn over the other would speckle. */
+  readonly sorted: SortedEdges;
+  readonly wood: string;
 }
 
 /** Everything inside the canvas but the camera. */
-export function Scene({ mesh, box, rig, stamp, dark, edges, cut, lit }: Props) {
+export function Scene({ mesh, box, rig, stamp, dark, edges, cut, sorted, wood }: Props) {
   const { gl, invalidate } = useThree();
-  const palette = dark ? DARK : LIGHT;
+  const palette = useMemo(() => ({ ...(dark ? DARK : LIGHT), ...woodColours(wood) }), [dark, wood]);
   const section = cut?.section;
   const clip = useMemo(() => (section ? [planeOf(section)] : []), [section]);
   const shade = useShade(mesh, box);
@@ -46,13 +49,15 @@ export function Scene({ mesh, box, rig, stamp, dark, edges, cut, lit }: Props) {
       <Board box={box} shade={shade} palette={palette} clip={clip} />
       {edges && (
         <ThinLines
-          segments={mesh.edges}
+          segments={sorted.plain}
           colour={stamp === 'solid' ? palette.edge : palette.draftEdge}
           clip={clip}
         />
       )}
       {cut && <CutFace cut={cut} rig={rig} palette={palette} fade={fade} />}
-      {lit.length > 0 && <WideLines segments={lit} colour={palette.mark} width={2.4} clip={clip} order={1} />}
+      {sorted.lit.length > 0 && (
+        <WideLines segments={sorted.lit} colour={palette.mark} width={2.4} clip={clip} order={1} />
+      )}
     </>
   );
 }

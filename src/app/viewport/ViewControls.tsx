@@ -5,6 +5,8 @@ interface Props {
   readonly disabled: boolean;
   /** The set view that the camera stands at, if it does. */
   readonly seen: SetView | undefined;
+  /** What stands at the ends of the bridge by the guitar's hand: toward −X and toward +X. */
+  readonly ends: readonly [left: string, right: string];
   readonly onLook: (view: SetView) => void;
   readonly onFit: () => void;
   readonly parallel: boolean;
@@ -27,13 +29,13 @@ export function ViewControls(props: Props) {
             aria-pressed={props.seen === view}
             onClick={() => props.onLook(view)}
           >
-            {view}
+            {view === 'left end' ? props.ends[0] : view === 'right end' ? props.ends[1] : view}
           </button>
         ))}
       </div>
       <div className="viewport-group">
-        <button type="button" onClick={props.onFit} title="The whole part in the middle of the view">
-          Fit
+        <button type="button" onClick={props.onFit} title="All of it in the middle of the view">
+          Whole part
         </button>
         <Toggle
           on={props.parallel}

@@ -9,7 +9,7 @@ import { boxOf, meshVolume } from './meshFigures.ts';
 import { type Direction, FIRST_VIEW, type Pose, SET_VIEWS, type SetView, setViewAt } from './pose.ts';
 import { Scene } from './Scene.tsx';
 import { SectionStrip } from './SectionStrip.tsx';
-import { facing, kept, type Section, sectionAcross, towardCut, within } from './section.ts';
+import { facing, kept, type Section, sectionAcross, type Telling, towardCut, within } from './section.ts';
 import type { Stamp } from './stamp.ts';
 import { useCut } from './useCut.ts';
 import { ViewControls } from './ViewControls.tsx';
@@ -20,8 +20,12 @@ interface Props {
   readonly mesh: PartMesh | undefined;
   readonly stamp: Stamp;
   readonly dark: boolean;
-  /** A group of the design, or a field's path such as `saddle.width`: its edges light up. */
+  /** A group of the design, or a field's path such as `saddle.depth`: its edges light up. */
   readonly highlight?: string | undefined;
+  readonly ends: readonly [left: string, right: string];
+  readonly telling: Telling;
+  /** What it is made of: the woods of the list have colours of their own. */
+  readonly wood: string;
 }
 
 /** A cut leaves room for the strip below it. */
@@ -39,7 +43,7 @@ const RENDERER = {
  * data-triangles, data-stamp, data-volume (mm³, 2 decimals), data-section (`none`, or axis, place in mm and the side that
  * is kept, such as `x 12.50 +`), data-cut-area (mm², 2 decimals).
  */
-export function Viewport({ mesh, stamp, dark, highlight }: Props) {
+export function Viewport({ mesh, stamp, dark, highlight, ends, telling, wood }: Props) {
   const [drawable] = useState(hasWebGl);
   const [rig] = useState(() => new ViewRig());
   const [seen, setSeen] = useState<SetView>();
@@ -47,11 +51,14 @@ export function Viewport({ mesh, stamp, dark, highlight }: Props) {
   const [edges, setEdges] = useState(true);
   const [asked, setAsked] = useState<Section>();
   const beforeCut = useRef<Pose>(undefined);
+  /** Whether it was facing the cut that took the perspective away. */
+  const flattened = useRef(false);
 
   const box = useMemo(() => boxOf(mesh?.positions ?? NOTHING), [mesh]);
   const volume = useMemo(() => (mesh ? meshVolume(mesh) : 0), [mesh]);
-  const lit = useMemo(
-    () => (mesh && highlight ? litEdges(mesh, box, highlight) : NOTHING),
+  const sorted = useMemo(
+    () =>
+      mesh && highlight ? litEdges(mesh, box, highlight) : { lit: NOTHING, plain: mesh?.edges ?? NOTHING },
     [mesh, box, highlight],
   );
   const section = useMemo(() => (asked && mesh ? within(asked, box) : undefined), [asked, mesh, box]);
@@ -62,10 +69,23 @@ export function Viewport({ mesh, stamp, dark, highlight }: Props) {
   const look = (direction: Direction, points = mesh && kept(mesh.positions, box, section), fill = FILL) => {
     if (points) turnTo(rig.framing(points, direction, fill));
   };
+  const showParallel = (on: boolean) => {
+    // at once, so that what is framed next is framed for it
+    rig.parallel = on;
+    flattened.current = false;
+    setParallel(on);
+  };
+  const faceCut = (section: Section) => {
+    const flatten = !parallel;
+    // in perspective the far lips of a cut would stand inside its face
+    if (flatten) showParallel(true);
+    flattened.current ||= flatten;
+    look(facing(section), cut?.outline, CUT_FILL);
+  };
   const cutAcross = (axis: Section['axis']) => {
     // After another cut the eye stands before that one: where it stood before the first says more.
-    const eye = beforeCut.current ?? rig.pose;
-    const next = sectionAcross(axis, box, eye);
+    const eye = beforeCut.current ?? rig.heading;
+    const next = sectionAcross(axis, box, eye, telling);
     setAsked(next);
     const direction = towardCut(next, eye) ?? (section && eye);
     if (direction && mesh) look(direction, kept(mesh.positions, box, next), CUT_FILL);
@@ -73,11 +93,12 @@ export function Viewport({ mesh, stamp, dark, highlight }: Props) {
 
   const setCutting = (cutting: boolean) => {
     if (cutting) {
-      beforeCut.current = rig.pose;
+      beforeCut.current = rig.heading;
       cutAcross('x');
       return;
     }
     setAsked(undefined);
+    if (flattened.current) showParallel(false);
     // An eye that was brought to the cut would stand too near to the closed part.
     if (beforeCut.current) turnTo(beforeCut.current);
   };
@@ -121,7 +142,8 @@ export function Viewport({ mesh, stamp, dark, highlight }: Props) {
               dark={dark}
               edges={edges}
               cut={cut}
-              lit={lit}
+              sorted={sorted}
+              wood={wood}
             />
           )}
         </Canvas>
@@ -136,10 +158,11 @@ export function Viewport({ mesh, stamp, dark, highlight }: Props) {
         <ViewControls
           disabled={!mesh}
           seen={seen}
+          ends={ends}
           onLook={(view) => look(SET_VIEWS[view])}
-          onFit={() => look(rig.pose)}
+          onFit={() => look(rig.heading)}
           parallel={parallel}
-          onParallel={setParallel}
+          onParallel={showParallel}
           edges={edges}
           onEdges={setEdges}
           cutting={asked !== undefined}
@@ -152,7 +175,7 @@ export function Viewport({ mesh, stamp, dark, highlight }: Props) {
           box={box}
           onAxis={cutAcross}
           onChange={setAsked}
-          onFace={() => look(facing(section), cut?.outline, CUT_FILL)}
+          onFace={() => faceCut(section)}
         />
       )}
     </div>

@@ -22,17 +22,28 @@ const BESIDE = 0.8;
 /** The lower outline lies this near to the lowest point, whatever the underside's shape. */
 const LOWEST = 1.5;
 
+/** The tip's own edges lie this near to the ends of the bridge. */
+const TIP = 4;
+
+/** Edges as xyz pairs, mm: those that light up, and the others. */
+export interface SortedEdges {
+  readonly lit: Float32Array;
+  readonly plain: Float32Array;
+}
+
 /**
- * The edges of the mesh that belong to a group of the design (or to a field, by its path, such as `saddle.width`), as xyz
- * pairs, mm. A mesh does not say which edge came from which feature, so each edge is judged by where it lies: on the
+ * The edges of the mesh that belong to a group of the design (or to a field, by its path, such as `saddle.depth`), and
+ * those that don't. A mesh does not say which edge came from which feature, so each edge is judged by where it lies: on the
  * outline, about a hole through the part, beside a deep drop, or elsewhere on the top.
  */
-export function litEdges(mesh: PartMesh, box: Box, path: string): Float32Array {
+export function litEdges(mesh: PartMesh, box: Box, path: string): SortedEdges {
   const group = path.split('.')[0] as LitGroup;
   const { edges } = mesh;
   const grid = heightGrid(mesh.positions, mesh.triangles, box, CELL, 2);
   const { outside, holes } = bareGround(grid, box[2]);
+  const end = Math.max(-box[0], box[3]);
   const lit: number[] = [];
+  const plain: number[] = [];
   for (let i = 0; i + 5 < edges.length; i += 6) {
     const [x, y, z] = [0, 1, 2].map((k) => ((edges[i + k] as number) + (edges[i + k + 3] as number)) / 2) as [
       number,
@@ -54,9 +65,10 @@ export function litEdges(mesh: PartMesh, box: Box, path: string): Float32Array {
       saddle: !onOutline && toHole >= MOUTH && drop >= SLOT_DROP,
       top: !onOutline && toHole >= MOUTH && drop < SLOT_DROP && !inChannel,
     } satisfies Record<LitGroup, boolean>;
-    if (belongs[group]) for (let k = 0; k < 6; k++) lit.push(edges[i + k] as number);
+    const isLit = path === 'top.tip' ? end - Math.abs(x) < TIP : belongs[group];
+    (isLit ? lit : plain).push(...edges.subarray(i, i + 6));
   }
-  return new Float32Array(lit);
+  return { lit: new Float32Array(lit), plain: new Float32Array(plain) };
 }
 
 /** Highest less lowest wood within `BESIDE` of a place, and how far the outside is, if it is near; mm. */

@@ -28,11 +28,15 @@ export function within(section: Section, box: Box): Section {
   return { ...section, at: Math.min(max, Math.max(min, section.at)) };
 }
 
-/** A cut through the middle, its face toward the eye. */
-export function sectionAcross(axis: Axis, box: Box, eye: Direction): Section {
+/** Where a cut shows most, mm on its axis, for the axes of which that is known. */
+export type Telling = Readonly<Partial<Record<Axis, number>>>;
+
+/** A cut where it shows most, else through the middle; its face toward the eye. */
+export function sectionAcross(axis: Axis, box: Box, eye: Direction, telling: Telling): Section {
   const { min, max } = reachOf(box, axis);
   const toward = axesOf(eye).back[INDEX[axis]] as number;
-  return { axis, at: Math.round(5 * (min + max)) / 10, keep: toward > 1e-6 ? -1 : 1 };
+  const at = telling[axis] ?? Math.round(5 * (min + max)) / 10;
+  return within({ axis, at, keep: toward > 1e-6 ? -1 : 1 }, box);
 }
 
 /** What is kept: the positive side of this plane. */

@@ -113,6 +113,11 @@ export class ViewRig {
     this.pose = pose;
   }
 
+  /** The pose that the view is turning to, or has. */
+  get heading(): Pose {
+    return this.#turn?.to ?? this.pose;
+  }
+
   get mmPerPixel(): number {
     return (2 * this.pose.reach) / this.#height;
   }

@@ -129,12 +129,15 @@ test('killed in mid-build: every waiting request is refused, a new worker starts
   const file = client.file(marked(1), { format: 'step', holes: HOLES }).catch((e: ClientError) => e.failure);
   await until(() => expect(building).toBe(1));
   expect(state()).toMatchObject({ kernel: 'building' });
-  workers.crash('The worker crashed (out of memory).');
+  workers.crash('broke off (out of memory)');
   expect(await Promise.all([solid, file])).toEqual([
-    stopped('The worker crashed (out of memory).'),
-    stopped('The worker crashed (out of memory).'),
+    stopped('The exact solid broke off (out of memory).'),
+    stopped('The exact solid broke off (out of memory).'),
   ]);
-  expect(state()).toMatchObject({ kernel: 'restarting', trouble: 'The worker crashed (out of memory).' });
+  expect(state()).toMatchObject({
+    kernel: 'restarting',
+    trouble: 'The exact solid broke off (out of memory). It is tried again.',
+  });
   await until(() => expect(state()).toMatchObject({ kernel: 'ready', trouble: undefined }));
   expect(await outcome(client.solid(marked(2), HOLES))).toBe(2);
   expect([workers.starts.length, workers.ended()]).toEqual([2, 1]);
@@ -154,7 +157,7 @@ test('a hang is ended, refused, and the next request answered', async () => {
   const { client, workers } = open({ step: () => (workers.starts.length === 1 ? forever : undefined) });
   const started = performance.now();
   expect(await outcome(client.solid(marked(1), HOLES))).toEqual(
-    stopped('The worker gave no answer for 0.2 s and was stopped.'),
+    stopped('The exact solid took too long (over 0.2 s) and was stopped.'),
   );
   expect(performance.now() - started).toBeGreaterThan(190);
   expect(await outcome(client.solid(marked(2), HOLES))).toBe(2);
@@ -212,7 +215,7 @@ test('a worker below the heap limit is kept', async () => {
   expect(workers.starts).toHaveLength(1);
 });
 
-const notLoaded = 'The kernel could not be loaded (no such file).';
+const notLoaded = 'The exact solid could not be got ready (no such file).';
 const failing = () => Promise.reject(new Error('no such file'));
 
 test('a kernel that does not start is replaced at once by a plain one, and nobody is refused', async () => {
@@ -244,7 +247,7 @@ test('a kernel that never starts is tried again after growing pauses, and the st
     expect(pauses[i], `pause ${i + 1} of ${pauses.map(Math.round)}`).toBeGreaterThanOrEqual(least);
   }
   expect(workers.starts).toHaveLength(7);
-  expect(states.map((s) => s.trouble)).toContain(`${notLoaded} Trying again in 0.1 s.`);
+  expect(states.map((s) => s.trouble)).toContain(`${notLoaded} It is tried again in 0.1 s.`);
 });
 
 test('a request that meets a failing start is refused with the reason, one that waits out a pause is answered', async () => {
@@ -281,7 +284,7 @@ test('a start that hangs is ended and tried again', async () => {
   const workers = fakeWorkers({}, (number) => (number <= 2 ? forever : Promise.resolve(fakeGeometry({}))));
   const { client } = openOn(workers, { ...QUICK, startMs: 100, plainStartMs: 100 });
   expect(await outcome(client.solid(marked(1), HOLES))).toEqual(
-    stopped('The worker did not start within 0.1 s.'),
+    stopped('The exact solid could not be got ready within 0.1 s.'),
   );
   expect(await outcome(client.solid(marked(2), HOLES))).toBe(2);
 });
@@ -318,7 +321,7 @@ test('whatever an ended worker still says is not heard', async () => {
   const first = outcome(client.solid(marked(1), HOLES));
   await until(() => expect(states.at(-1)).toMatchObject({ kernel: 'building' }));
   workers.crash('gone');
-  expect(await first).toEqual(stopped('gone'));
+  expect(await first).toEqual(stopped('The exact solid gone.'));
   expect(await outcome(client.solid(marked(2), HOLES))).toBe(2);
   const before = states.length;
   release();
@@ -331,8 +334,8 @@ test('closed, it ends its workers, refuses what waits and starts nothing more', 
   const first = outcome(client.solid(marked(1), HOLES));
   await later(20);
   client.dispose();
-  expect(await first).toEqual(stopped('The program was closed.'));
-  expect(await outcome(client.solid(marked(2), HOLES))).toEqual(stopped('The program was closed.'));
+  expect(await first).toEqual(stopped('The page was closed.'));
+  expect(await outcome(client.solid(marked(2), HOLES))).toEqual(stopped('The page was closed.'));
   await later(50);
   expect([workers.starts.length, workers.ended()]).toEqual([1, 1]);
 });

@@ -24,7 +24,7 @@ function bench(deaths: number) {
     step: async () => {
       builds += 1;
       if (builds > deaths) return;
-      workers.crash('It ran out of memory.');
+      workers.crash('ran out of memory');
       await new Promise(() => {});
     },
   });
@@ -43,7 +43,9 @@ test('a worker that dies once gives the exact solid all the same, without a pres
 
 test('a worker that dies of a design each time is asked twice, then waits for the press', async () => {
   const { shown, builds, building, workers } = bench(2);
-  await until(() => expect(shown().trouble).toEqual({ kind: 'stopped', message: 'It ran out of memory.' }));
+  await until(() =>
+    expect(shown().trouble).toEqual({ kind: 'stopped', message: 'The exact solid ran out of memory.' }),
+  );
   await later(20 * QUICK.pauseMs);
   expect([builds(), workers.starts.length], 'no loop').toEqual([2, 3]);
   building.again();

@@ -70,9 +70,9 @@ test('a crash, a script that is not there, and an unreadable message each say wh
   worker.onerror?.({ preventDefault });
   worker.onmessageerror?.();
   expect(crashed.mock.calls).toEqual([
-    ['The worker crashed (out of memory).'],
-    ['The worker could not be loaded.'],
-    ['The worker sent something that could not be read.'],
+    ['broke off (out of memory)'],
+    ['could not be got ready (its program was not loaded)'],
+    ['broke off (its answer could not be read)'],
   ]);
   expect(preventDefault).toHaveBeenCalledTimes(2);
 });

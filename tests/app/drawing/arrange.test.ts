@@ -6,9 +6,9 @@ import { dimensions } from '../../../src/app/drawing/dimensions.ts';
 import { drawingShapes } from '../../../src/app/drawing/drawingShapes.ts';
 import { partExtent } from '../../../src/app/drawing/partOnSheet.ts';
 import type { Size } from '../../../src/app/drawing/placeViews.ts';
-import type { AcceptedDesign } from '../../../src/design/acceptDesign.ts';
+import { type AcceptedDesign, acceptDesign } from '../../../src/design/acceptDesign.ts';
 import { acceptedDesigns } from '../../support/designs.ts';
-import { someDesigns } from './someDesigns.ts';
+import { designWith, someDesigns } from './someDesigns.ts';
 
 const SIZES: readonly Size[] = [
   { width: 640, height: 240 },
@@ -20,7 +20,12 @@ const SIZES: readonly Size[] = [
 const textWidth = (text: string) => 12 * 0.602 * [...text].length;
 
 function layoutOf({ curves, text }: AcceptedDesign, size: Size, selected?: string): Layout {
-  const layout = arrange(size, partExtent(drawingShapes(curves, text)), dimensions(curves, text), selected);
+  const layout = arrange(
+    size,
+    partExtent(drawingShapes(curves, text, 'drilled')),
+    dimensions(curves, text),
+    selected,
+  );
   if (!layout) throw new Error(`nothing drawn at ${size.width}×${size.height}`);
   return layout;
 }
@@ -70,7 +75,7 @@ function faults(name: string, accepted: AcceptedDesign, size: Size, layout: Layo
     }
   });
   // the part itself is on the sheet, and no view covers another
-  const part = partExtent(drawingShapes(accepted.curves, accepted.text));
+  const part = partExtent(drawingShapes(accepted.curves, accepted.text, 'drilled'));
   const boxes = (['plan', 'elevation', 'section'] as const).flatMap((view) => {
     const at = layout.views[view];
     if (!at) return [];
@@ -143,6 +148,17 @@ test('smaller sheets show fewer dimensions, never the drawing alone too small', 
   expect(counts[0]).toBeLessThan(counts[2] as number);
 });
 
+test('the slot’s depth stands on every sheet of a small screen, whatever the wing', () => {
+  for (const tip of [2.5, 3])
+    for (const rise of [1.2, 3])
+      for (const width of [620, 640, 680, 700, 740])
+        for (const height of [200, 220, 240, 260]) {
+          const accepted = acceptDesign(designWith({ 'top.tip': tip, 'top.wingRise': rise }));
+          const there = layoutOf(accepted, { width, height }).marks.map((m) => m.dimension.path);
+          expect(there, `tip ${tip}, rise ${rise}, ${width}×${height}`).toContain('saddle.depth');
+        }
+});
+
 test('a selected field’s dimension is drawn even where it would be left out', () => {
   const usual = someDesigns.usual as AcceptedDesign;
   const size = { width: 640, height: 240 };
@@ -156,7 +172,7 @@ test('a selected field’s dimension is drawn even where it would be left out', 
 
 test('no room, no drawing', () => {
   const { curves, text } = someDesigns.usual as AcceptedDesign;
-  const part = partExtent(drawingShapes(curves, text));
+  const part = partExtent(drawingShapes(curves, text, 'drilled'));
   for (const size of [
     { width: 0, height: 0 },
     { width: 40, height: 300 },

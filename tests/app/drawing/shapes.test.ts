@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { crossings, isInside } from '../../../models/curves/chain.ts';
+import type { Holes } from '../../../models/curves/curves.ts';
 import { distance, type Point, pointAt, type Segment } from '../../../models/curves/segment.ts';
 import { topHeight } from '../../../models/curves/topHeight.ts';
 import { surfaceOf } from '../../../models/surface/surface.ts';
@@ -11,9 +12,10 @@ import { FIELDS, GROUPS } from '../../../src/design/fields.ts';
 import { acceptedDesigns } from '../../support/designs.ts';
 import { someDesigns } from './someDesigns.ts';
 
-const shapesOf = ({ curves, text }: AcceptedDesign) => drawingShapes(curves, text);
-const bodies = (accepted: AcceptedDesign, view: string) =>
-  shapesOf(accepted).filter((s) => s.view === view && s.name === 'body');
+const shapesOf = ({ curves, text }: AcceptedDesign, holes: Holes = 'reamed') =>
+  drawingShapes(curves, text, holes);
+const bodies = (accepted: AcceptedDesign, view: string, holes: Holes = 'reamed') =>
+  shapesOf(accepted, holes).filter((s) => s.view === view && s.name === 'body');
 const sample = acceptedDesigns(40, 33).accepted.map((a, i) => [`random ${i}`, a] as const);
 const all = [...Object.entries(someDesigns), ...sample];
 
@@ -33,34 +35,52 @@ test.each(all)('%s: every line hangs together, and every closed one closes', (_n
 });
 
 describe('the section', () => {
-  test.each(all)('%s: wood and air are where the columns at x = 0 have them', (_name, accepted) => {
-    const chains = bodies(accepted, 'section').map((s) => s.chain);
-    const surface = surfaceOf(accepted.curves, 'reamed');
-    const near = (a: readonly number[], b: readonly number[]) =>
-      a.length === b.length && a.every((z, i) => Math.abs(z - (b[i] ?? Number.NaN)) < 0.01);
-    const ys = chains.flat().flatMap((s) => [s.from[0], s.to[0]]);
-    const [back, front] = [Math.min(...ys), Math.max(...ys)];
-    // a hole of a second row that the plane only grazes is left to the exact section
-    const grazed = accepted.curves.pins.filter(
-      ({ at, reach }) => Math.abs(at[0]) > 1e-6 && Math.abs(at[0]) < reach,
-    );
-    const crossed = accepted.curves.channels.filter(
-      ({ at: [x], direction: [dx], width, reach }) =>
-        Math.abs(x) > 1e-6 && (Math.abs(x) < width || x * (x + dx * reach) < 0),
-    );
-    let compared = 0;
-    for (let i = 0; i < 200; i++) {
-      const y = back - 1 + (i * (front - back + 2)) / 199;
-      if (grazed.some(({ at, reach }) => Math.abs(y - at[1]) < reach)) continue;
-      if (crossed.some(({ at, reach }) => y > at[1] && y < at[1] + reach)) continue;
-      const columns = (at: number) => surface.columns(0, at).flat();
-      // beside an upright wall a hair decides whether it is wood or air
-      if (!near(columns(y - 1e-4), columns(y + 1e-4))) continue;
-      const drawn = chains.flatMap((chain) => heightsOver(chain, y)).sort((a, b) => a - b);
-      expect(near(drawn, columns(y)), `at y = ${y}: drawn ${drawn}, wood ${columns(y)}`).toBe(true);
-      compared++;
-    }
-    expect(compared).toBeGreaterThan(grazed.length + crossed.length > 0 ? 80 : 180);
+  const both = all.flatMap(([name, accepted]) =>
+    (['reamed', 'drilled'] as const).map((holes) => [name, holes, accepted] as const),
+  );
+  test.each(both)(
+    '%s, %s: wood and air are where the columns at x = 0 have them',
+    (_name, holes, accepted) => {
+      const chains = bodies(accepted, 'section', holes).map((s) => s.chain);
+      const surface = surfaceOf(accepted.curves, holes);
+      const near = (a: readonly number[], b: readonly number[]) =>
+        a.length === b.length && a.every((z, i) => Math.abs(z - (b[i] ?? Number.NaN)) < 0.01);
+      const ys = chains.flat().flatMap((s) => [s.from[0], s.to[0]]);
+      const [back, front] = [Math.min(...ys), Math.max(...ys)];
+      // a hole of a second row that the plane only grazes is left to the exact section
+      const grazed = accepted.curves.pins.filter(
+        ({ at, reach }) => Math.abs(at[0]) > 1e-6 && Math.abs(at[0]) < reach,
+      );
+      const crossed = accepted.curves.channels.filter(
+        ({ at: [x], direction: [dx], width, reach }) =>
+          Math.abs(x) > 1e-6 && (Math.abs(x) < width || x * (x + dx * reach) < 0),
+      );
+      let compared = 0;
+      for (let i = 0; i < 200; i++) {
+        const y = back - 1 + (i * (front - back + 2)) / 199;
+        if (grazed.some(({ at, reach }) => Math.abs(y - at[1]) < reach)) continue;
+        if (crossed.some(({ at, reach }) => y > at[1] && y < at[1] + reach)) continue;
+        const columns = (at: number) => surface.columns(0, at).flat();
+        // beside an upright wall a hair decides whether it is wood or air
+        if (!near(columns(y - 1e-4), columns(y + 1e-4))) continue;
+        const drawn = chains.flatMap((chain) => heightsOver(chain, y)).sort((a, b) => a - b);
+        expect(near(drawn, columns(y)), `at y = ${y}: drawn ${drawn}, wood ${columns(y)}`).toBe(true);
+        compared++;
+      }
+      expect(compared).toBeGreaterThan(grazed.length + crossed.length > 0 ? 80 : 180);
+    },
+  );
+
+  test('a pin beside the section is hinted at as it stands: parallel as drilled, wider at the top as reamed', () => {
+    const widths = (holes: Holes) => {
+      const ys = shapesOf(someDesigns.usual as AcceptedDesign, holes)
+        .filter((s) => s.view === 'section' && s.name === 'mouths')
+        .map((s) => (s.chain[0] as Segment).from[0]);
+      return Math.abs((ys[0] ?? 0) - (ys[1] ?? 0));
+    };
+    // a drill of 3/16 in; a mouth of 5.6 reamed at 5° through some 9 mm is 4.8 at the glue face
+    expect(widths('drilled')).toBeCloseTo(4.7625, 6);
+    expect(widths('reamed')).toBeGreaterThan(4.77);
   });
 
   test('five pins: the middle hole and its channel part the wood in two', () => {

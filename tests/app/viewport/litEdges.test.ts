@@ -8,7 +8,8 @@ const box = boxOf(mesh.positions);
 
 /** Length and middles of the lit edges. */
 function lit(path: string, part = mesh) {
-  const edges = litEdges(part, box, path);
+  const { lit: edges, plain } = litEdges(part, box, path);
+  expect(edges.length + plain.length, 'every edge is drawn once').toBe(part.edges.length);
   const middles: [number, number, number][] = [];
   let length = 0;
   for (let i = 0; i < edges.length; i += 6) {
@@ -52,6 +53,13 @@ describe('which edges light up', () => {
       ([x, y]) => x === HOLE.x && Math.abs(y - CHAMFER + BLOCK.depth / 2) < 1e-3,
     );
     expect(upper.length, 'the chamfer’s upper edge').toBe(1);
+  });
+
+  test('the wing tip’s: those of the two ends, and no others of the top', () => {
+    const { middles, length } = lit('top.tip');
+    for (const [x] of middles) expect(Math.abs(x)).toBeGreaterThan(BLOCK.length / 2 - 4);
+    // each end's face: its depth and its height twice
+    expect(length).toBeCloseTo(2 * 2 * (BLOCK.depth + BLOCK.height), 3);
   });
 
   test('none for a group that has no edges of its own', () => {

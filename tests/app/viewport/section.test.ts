@@ -17,7 +17,7 @@ const EYES = { ...SET_VIEWS, first: FIRST_VIEW, aslant: { azimuth: 140, elevatio
 
 describe.each(Object.entries(EYES))('an eye %s', (_, eye) => {
   test.each(AXES)('sees the face of a new cut across %s, slantwise at least, once turned to it', (axis) => {
-    const section = sectionAcross(axis, BOX, eye);
+    const section = sectionAcross(axis, BOX, eye, {});
     const { min, max } = reachOf(BOX, axis);
     expect(section.at).toBeCloseTo((min + max) / 2, 0);
     const outward = planeOf(section).normal.negate();
@@ -56,4 +56,10 @@ test('what is kept reaches from the cut to the box’s end', () => {
 test('a cut outside of the part moves to its end', () => {
   expect(within({ axis: 'z', at: 12, keep: 1 }, BOX).at).toBe(9.6);
   expect(within({ axis: 'x', at: -80, keep: 1 }, BOX).at).toBe(-77);
+});
+
+test('a cut lies where it shows most, where that is known and within the part', () => {
+  expect(sectionAcross('x', BOX, FIRST_VIEW, { x: 5.7 }).at).toBe(5.7);
+  expect(sectionAcross('y', BOX, FIRST_VIEW, { y: -30 }).at).toBe(-17);
+  expect(sectionAcross('z', BOX, FIRST_VIEW, { x: 5.7 }).at).toBeCloseTo(4.6, 9);
 });

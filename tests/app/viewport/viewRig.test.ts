@@ -76,6 +76,7 @@ test('a glide ends in its pose; without one the pose is there at once; both tell
     const goal: Pose = { ...FIRST_VIEW, target: [0, 0, 0], reach: 30 };
     rig.turnTo(goal, true);
     expectPose(rig.pose, POSE);
+    expectPose(rig.heading, goal);
     vi.advanceTimersByTime(100);
     rig.step();
     expect(rig.pose.reach).toBeLessThan(60);
@@ -84,6 +85,7 @@ test('a glide ends in its pose; without one the pose is there at once; both tell
     rig.step();
     expectPose(rig.pose, goal);
     expect(told).toHaveBeenCalled();
+    expectPose(rig.heading, goal);
     rig.turnTo(POSE, false);
     expectPose(rig.pose, POSE);
   } finally {

@@ -304,6 +304,42 @@ test.each(MISFITS)('$path: $why', ({ path, why, changes }) => {
   ).toContain(path);
 });
 
+/** Beyond the limit another spread may still do, so it is not the limit of all. */
+test.each<[string, Changes]>([
+  ['pins.bevelDiameter', { 'pins.bevelDiameter': 14 }],
+  ['pins.mouth', { 'strings.count': 12, 'pins.bevel': 'none', 'pins.mouth': 9 }],
+  ['pins.drill', { 'strings.count': 12, 'pins.bevel': 'none', 'pins.taper': 0, 'pins.drill': 8 }],
+])('%s is what makes holes too wide for any spread, and its limit fits as things stand', (path, changes) => {
+  const [problem, ...others] = problemsOf(designText(changes));
+  expect(others).toEqual([]);
+  expect(problem).toMatchObject({ path, allowed: expect.stringMatching(/^at most [\d.]+ mm for \d+ holes/) });
+  const limit = Number(/[\d.]+/.exec(problem?.allowed ?? '')?.[0]);
+  expect(problemsOf(designText({ ...changes, [path]: limit })).map(sayProblem)).toEqual([]);
+});
+
+test('a rise that no tip makes room for is named itself, with what it may be', () => {
+  const changes = { 'top.block': 120, 'top.wingRise': 5, 'pins.spread': 50 };
+  const [problem] = problemsOf(designText(changes));
+  expect(problem).toMatchObject({
+    path: 'top.wingRise',
+    allowed: expect.stringMatching(/^at most 2\.\d+ mm/),
+  });
+  const limit = Number(/[\d.]+/.exec(problem?.allowed ?? '')?.[0]);
+  const again = problemsOf(designText({ ...changes, 'top.wingRise': limit })).map((p) => p.path);
+  expect(again).not.toContain('top.wingRise');
+  expect(again).not.toContain('top.tip');
+});
+
+test('a step that no tip and no rise gives is asked of the thickness', () => {
+  const changes = { 'top.block': 140, 'top.crown': 'set', 'top.crownRadius': 200, 'pins.spread': 50 };
+  const [problem] = problemsOf(designText(changes));
+  expect(problem).toMatchObject({ path: 'top.thickness', allowed: expect.stringMatching(/^at least 1\d/) });
+  const limit = Number(/[\d.]+/.exec(problem?.allowed ?? '')?.[0]);
+  const again = problemsOf(designText({ ...changes, 'top.thickness': limit })).map((p) => p.path);
+  expect(again).not.toContain('top.thickness');
+  expect(again).not.toContain('top.tip');
+});
+
 describe('misfits without a number', () => {
   test('equal gaps need a diameter for each string', () => {
     const text = designText({ 'strings.spacing': 'gaps', 'strings.count': 7 });
@@ -316,6 +352,8 @@ describe('misfits without a number', () => {
         allowed: 'one for each of 7 strings',
       },
     ]);
+    const one = { 'strings.spacing': 'gaps', 'strings.diameters': ['0.012 in'] };
+    expect(problemsOf(designText(one))).toMatchObject([{ value: '1 diameter' }]);
   });
 
   test('half-round tips need a last piece of the wing that is longer than their round', () => {

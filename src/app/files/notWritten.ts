@@ -1,0 +1,15 @@
+import { ClientError } from '../client/clientError.ts';
+
+/** Why a file was not written, and what to do about it. */
+export function notWritten(error: unknown): string {
+  const why = error instanceof Error ? error.message : String(error);
+  const kind = error instanceof ClientError ? error.failure.kind : undefined;
+  switch (kind) {
+    case 'kernel':
+      return `${why} Nothing was written. Change a number slightly and try again.`;
+    case 'stopped':
+      return `${why} Nothing was written. Try again.`;
+    default:
+      return `Nothing was written. ${why}`;
+  }
+}
