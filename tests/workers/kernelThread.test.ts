@@ -2,8 +2,8 @@ import { afterAll, expect, test, vi } from 'vitest';
 import { type Client, type ClientState, createClient, LIMITS } from '../../src/app/client/client.ts';
 import { ClientError } from '../../src/app/client/clientError.ts';
 import type { DesignText } from '../../src/design/design.ts';
-import { initialDesign } from '../../src/design/initial.ts';
 import type { Failure, GeometryCall, Solid } from '../../workers/protocol.ts';
+import { designText } from '../support/change.ts';
 import { IMPOSSIBLE } from './impossible.ts';
 import { nodeWorkers } from './nodeWorker.ts';
 
@@ -23,11 +23,11 @@ client.onState((s) => {
 afterAll(() => client.dispose());
 
 const thick = (thickness: number): DesignText => {
-  const design = initialDesign();
+  const design = designText();
   return { ...design, top: { ...design.top, thickness } };
 };
 const named = (name: string): DesignText => {
-  const design = initialDesign();
+  const design = designText();
   return { ...design, guitar: { ...design.guitar, name } };
 };
 const solid = (design: DesignText) => client.solid(design, 'reamed');
