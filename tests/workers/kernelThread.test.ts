@@ -126,7 +126,7 @@ test('asked for an impossible edge: a typed refusal, the last good solid untouch
   const good = await solid(thick(9.6));
   const before = print(good);
   const refused = await failure(solid(named(IMPOSSIBLE)));
-  expect(refused).toMatchObject({ kind: 'kernel', message: expect.stringMatching(/^edge: ./) });
+  expect(refused).toMatchObject({ kind: 'kernel', message: expect.stringMatching(/^body: ./) });
   expect(print(good)).toEqual(before);
   expect((await solid(thick(9.6))).figures.volumeMm3).toBeCloseTo(good.figures.volumeMm3, 6);
 });
