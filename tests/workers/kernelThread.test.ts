@@ -112,8 +112,8 @@ test('killed in mid-build: refused as stopped, the last good solid untouched, th
   await new Promise((resolve) => setTimeout(resolve, good.ms / 4));
   await threads.kill();
   expect(await Promise.all([lost, file])).toEqual([
-    { kind: 'stopped', message: 'The exact solid ended. It is tried again.' },
-    { kind: 'stopped', message: 'The exact solid ended. It is tried again.' },
+    { kind: 'stopped', message: 'The exact solid ended.' },
+    { kind: 'stopped', message: 'The exact solid ended.' },
   ]);
   expect(state).toMatchObject({ kernel: 'restarting', trouble: 'The exact solid ended. It is tried again.' });
   expect(print(good)).toEqual(before);
