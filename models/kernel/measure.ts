@@ -1,7 +1,7 @@
 import type { TopoDS_Shape } from 'replicad-opencascadejs';
 import type { Kernel } from './kernel.ts';
 import { scoped } from './scope.ts';
-import type { Vector } from './shapes.ts';
+import type { Vector } from './vectors.ts';
 
 export type Box = readonly [number, number, number, number, number, number];
 

@@ -2,8 +2,8 @@ import type { TopoDS_Edge, TopoDS_Face, TopoDS_Shape } from 'replicad-opencascad
 import { type Chain, line, type Point, pointAt } from '../curves/segment.ts';
 import type { Kernel } from './kernel.ts';
 import type { Scope } from './scope.ts';
+import type { Vector } from './vectors.ts';
 
-export type Vector = readonly [number, number, number];
 /** Places a point of a plane drawing in space; must keep lengths and angles. */
 export type Placement = (p: Point) => Vector;
 

@@ -15,6 +15,6 @@ export function bandFaces(
   return Array.from({ length: stretches.count }, (_, i) => {
     const [from, to] = [stretches.start(i), stretches.start(i + 1)];
     const band = (t: number) => rim.across(from + t * (to - from));
-    return bandFace(kernel, scope, band, kind === 'round' ? 'round' : 'flat');
+    return bandFace(kernel, scope, band, kind === 'round' ? 'arc' : 'straight');
   });
 }

@@ -2,7 +2,8 @@ import type { Plan } from '../curves/rim/plan.ts';
 import type { Rim } from '../curves/rim/rim.ts';
 import type { Top } from '../curves/rim/top.ts';
 import { fitBezier } from '../kernel/bezier.ts';
-import { FIT, type Path } from '../kernel/faces.ts';
+import { FIT } from '../kernel/fit.ts';
+import type { Path } from '../kernel/recognised.ts';
 
 /** The rim in stretches, each so smooth that one Bézier piece follows it, numbered round the outline. */
 export interface Stretches {
