@@ -2,7 +2,6 @@ import type { TopoDS_Edge } from 'replicad-opencascadejs';
 import { type Fitted, fitBezier } from './bezier.ts';
 import { FIT } from './fit.ts';
 import type { Kernel } from './kernel.ts';
-import { KernelError } from './kernelError.ts';
 import { type Path, recognised } from './recognised.ts';
 import type { Scope } from './scope.ts';
 import { point } from './shapes.ts';
@@ -59,11 +58,11 @@ function inParameters(
   return edge;
 }
 
-/** A Bézier piece as near as `FIT` allows. Throws `KernelError` when it strays further. */
+/** A Bézier piece as near as `FIT` allows. Throws when it strays further. */
 export function fitted(curve: (t: number) => readonly number[]): Fitted {
   const found = fitBezier(curve, FIT.asked);
   if (!(found.off <= FIT.allowed)) {
-    throw new KernelError('face', `a piece of it strays ${found.off.toExponential(1)} mm`);
+    throw new Error(`a piece of a face strays ${found.off.toExponential(1)} mm`);
   }
   return found;
 }

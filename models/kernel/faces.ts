@@ -3,7 +3,6 @@ import { chebyshev, polesThrough } from './bezier.ts';
 import { edgeAlong, fitted, onePiece } from './edges.ts';
 import { FIT } from './fit.ts';
 import type { Face, Kernel } from './kernel.ts';
-import { KernelError } from './kernelError.ts';
 import type { Path } from './recognised.ts';
 import type { Scope } from './scope.ts';
 import { point } from './shapes.ts';
@@ -91,7 +90,7 @@ function faceWithin(
   const making = scope.own(new oc.BRepBuilderAPI_MakeWire());
   for (const edge of edges) {
     making.Add(edge);
-    if (!making.IsDone()) throw new KernelError('face', 'its boundary does not hang together');
+    if (!making.IsDone()) throw new Error('the boundary of a face does not hang together');
   }
   const wire = scope.own(making.Wire());
   if (!flat) {
