@@ -6,14 +6,8 @@ import type { Face, Kernel } from './kernel.ts';
 import type { Path } from './recognised.ts';
 import type { Scope } from './scope.ts';
 import { point } from './shapes.ts';
-import { straightened } from './straightened.ts';
+import { type Band, type Section, straightened } from './straightened.ts';
 import type { Surface } from './surfaces.ts';
-import type { Vector } from './vectors.ts';
-
-/** What a section across a band is. */
-export type Section = 'straight' | 'arc';
-/** The line across a band at t (0 to 1) along it, from a share across it (0 to 1). */
-export type Band = (t: number) => (share: number) => Vector;
 
 /** Degree across a band that is round: a quarter turn comes out within a millionth of its radius. */
 const ROUND = 6;

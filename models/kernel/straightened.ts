@@ -1,9 +1,13 @@
-import type { Band, Section } from './faces.ts';
 import type { Kernel } from './kernel.ts';
 import { recognised, SAME } from './recognised.ts';
 import type { Scope } from './scope.ts';
 import { cylinder, plane, type Surface } from './surfaces.ts';
-import { ahead, cross, dot, lengthOf, minus, unit } from './vectors.ts';
+import { ahead, cross, dot, lengthOf, minus, unit, type Vector } from './vectors.ts';
+
+/** What a section across a band is. */
+export type Section = 'straight' | 'arc';
+/** The line across a band at t (0 to 1) along it, from a share across it (0 to 1). */
+export type Band = (t: number) => (share: number) => Vector;
 
 /** Where along and across a band it is looked at. */
 const PLACES = [0, 0.2, 0.4, 0.6, 0.8, 1] as const;
@@ -41,7 +45,7 @@ function rolled(kernel: Kernel, scope: Scope, band: Band): Surface | undefined {
   return cylinder(kernel, scope, centre, axis, unit(minus(band(0)(0.5), centre)), radius);
 }
 
-function everywhere(band: Band, holds: (p: ReturnType<ReturnType<Band>>) => boolean): boolean {
+function everywhere(band: Band, holds: (p: Vector) => boolean): boolean {
   return PLACES.every((t) => {
     const at = band(t);
     return PLACES.every((share) => holds(at(share)));

@@ -23,6 +23,7 @@ async function agree(accepted: ReturnType<typeof acceptDesign>, name: string): P
     expect(Math.abs(off.surfaceOff), `${what}: volume of the surface against the solid's`).toBeLessThan(5e-4);
     expect(off.heights, `${what}: heights compared`).toBeGreaterThan(100);
     expect(off.heightOff, `${what}: heights of the surface against the solid's, mm`).toBeLessThan(0.01);
+    expect(off.draftHeightOff, `${what}: heights of the draft against the solid's, mm`).toBeLessThan(0.01);
   }
 }
 
