@@ -42,11 +42,19 @@ test.each(['plover', 'windrush', 'lapwing'])(
 );
 
 describe.each(['round', 'chamfer'] as const)('a level block with round corners and a %s edge', (kind) => {
+  const read = () => edgesOf(slab(0, 0, 9, { outline: rounded(100, 30, 8), edge: { kind, size: 2 } }));
+
   test('has lines and circles alone', () => {
-    const { kinds } = edgesOf(slab(0, 0, 9, { outline: rounded(100, 30, 8), edge: { kind, size: 2 } }));
     // round foot, wall and top: 4 sides and 4 corners each; 8 uprights; across the edge 8 sections
     const across = kind === 'round' ? { LINE: 20, CIRCLE: 20 } : { LINE: 28, CIRCLE: 12 };
-    expect(kinds).toEqual(across);
+    expect(read().kinds).toEqual(across);
+  });
+
+  test('is rolled or flat along its walls', () => {
+    // glue face, top and 4 walls are planes, 4 corners cylinders; the edge at the corners is a patch
+    const along =
+      kind === 'round' ? { PLANE: 6, CYLINDRICAL_SURFACE: 8 } : { PLANE: 10, CYLINDRICAL_SURFACE: 4 };
+    expect(read().surfaces).toEqual({ ...along, B_SPLINE_SURFACE_WITH_KNOTS: 4 });
   });
 });
 
