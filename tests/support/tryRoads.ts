@@ -1,5 +1,5 @@
 import { acceptedDesigns } from './designs.ts';
-import { roadside } from './roads.ts';
+import { draftHeightLimit, roadside } from './roads.ts';
 
 /** `npm run roads -- [count] [seed]`: builds that many random designs, both ways of holes, and says what came of it. */
 const count = Number(process.argv[2] ?? 500);
@@ -26,7 +26,8 @@ for (const [i, accepted] of sample.accepted.entries()) {
       worst.height = Math.max(worst.height, off.heightOff);
       worst.draftHeight = Math.max(worst.draftHeight, off.draftHeightOff);
       const volumes = Math.max(Math.abs(off.draftOff), Math.abs(off.surfaceOff));
-      if (volumes > 5e-4 || Math.max(off.heightOff, off.draftHeightOff) > 0.01) {
+      const limit = draftHeightLimit(accepted.curves);
+      if (volumes > 5e-4 || off.heightOff > 0.01 || off.draftHeightOff > limit) {
         fail(
           `${i} ${holes}: draft ${off.draftOff.toExponential(2)}, surface ${off.surfaceOff.toExponential(2)}, heights of the surface ${off.heightOff.toFixed(4)} mm, of the draft ${off.draftHeightOff.toFixed(4)} mm`,
         );
