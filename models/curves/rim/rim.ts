@@ -11,7 +11,10 @@ export interface Rim {
   readonly section: 'point' | 'straight' | 'arc';
   /** How far along the outline the wall stands that it meets at `s`, mm; beside `s` itself, not a turn away. */
   wallAt(s: number): number;
-  /** Lengths along the outline between which it is smooth, mm, from 0 to the whole. */
+  /**
+   * Lengths along the outline between which it is smooth, mm, from 0 to the whole. A chamfer also bends where the edge
+   * that it takes off passed a joint, which neither end of its sections shows.
+   */
   readonly breaks: readonly number[];
 }
 
