@@ -28,9 +28,9 @@ export interface Roads {
 }
 
 /**
- * How far draft and solid may lie apart in height, mm. The draft's flats span from one section to the next: where a wide
- * chamfer turns a corner of the outline and a bend of the top at once they stand up to 0.02 mm off the ruled surface
- * (measured: 3.9 mm round R 7 over a shoulder of R 5), however fine the draft.
+ * How far draft and solid may lie apart in height, mm. Where a wide chamfer turns a corner of the outline and a bend of
+ * the top at once, their two programs for it stand up to 0.018 mm apart (measured: one of 60 random designs, 3.9 mm round
+ * R 7 over a shoulder of R 5), and no nearer in a finer draft.
  */
 export function draftHeightLimit({ edge }: Curves): number {
   return edge.kind === 'chamfer' ? 0.03 : 0.01;
