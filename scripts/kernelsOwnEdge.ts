@@ -1,8 +1,8 @@
-import type { TopoDS_Edge, TopoDS_Shape } from 'replicad-opencascadejs';
+import type { TopoDS_Edge } from 'replicad-opencascadejs';
 import { distanceTo } from '../models/curves/chain.ts';
 import type { Curves } from '../models/curves/curves.ts';
 import { topHeight } from '../models/curves/topHeight.ts';
-import type { Kernel } from '../models/kernel/kernel.ts';
+import type { Kernel, Shape } from '../models/kernel/kernel.ts';
 import type { Scope } from '../models/kernel/scope.ts';
 
 /** How near an edge of the solid must lie to the curves to be the rim, mm. */
@@ -15,10 +15,10 @@ const NEAR = 5e-3;
 export function kernelsOwnEdge(
   kernel: Kernel,
   scope: Scope,
-  shape: TopoDS_Shape,
+  shape: Shape,
   { outline, profile }: Curves,
   radius: number,
-): TopoDS_Shape {
+): Shape {
   const { oc } = kernel;
   const fillet = scope.own(new oc.BRepFilletAPI_MakeFillet(shape));
   for (const edge of edgesOf(kernel, scope, shape)) {
@@ -33,7 +33,7 @@ export function kernelsOwnEdge(
 }
 
 /** Every edge of a shape, once each. */
-function edgesOf(kernel: Kernel, scope: Scope, shape: TopoDS_Shape): readonly TopoDS_Edge[] {
+function edgesOf(kernel: Kernel, scope: Scope, shape: Shape): readonly TopoDS_Edge[] {
   const { oc } = kernel;
   const out: TopoDS_Edge[] = [];
   const walk = scope.own(new oc.TopExp_Explorer(shape, 'TopAbs_EDGE', 'TopAbs_SHAPE'));

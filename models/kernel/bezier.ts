@@ -9,6 +9,12 @@ export interface Fitted {
 const DEGREES = [1, 3, 5, 8] as const;
 
 /**
+ * Where a piece is judged between two places it passes through, as shares of the way: not halfway alone, where a curve
+ * that is odd about its middle meets any piece.
+ */
+const JUDGED = [0.4, 0.7] as const;
+
+/**
  * One Bézier piece through a smooth curve from t = 0 to 1, of the least degree that strays less than `tolerance`, or
  * the best there is: its poles by interpolation at Chebyshev's points, both ends exact.
  */
@@ -19,9 +25,12 @@ export function fitBezier(curve: (t: number) => readonly number[], tolerance: nu
     const poles = polesThrough(points.map(curve));
     let off = 0;
     for (let k = 0; k < degree; k++) {
-      const between = ((points[k] as number) + (points[k + 1] as number)) / 2;
-      const [wanted, got] = [curve(between), bezierAt(poles, between)];
-      off = Math.max(off, Math.hypot(...wanted.map((w, i) => w - (got[i] as number))));
+      const [from, to] = [points[k] as number, points[k + 1] as number];
+      for (const share of JUDGED) {
+        const between = from + share * (to - from);
+        const [wanted, got] = [curve(between), bezierAt(poles, between)];
+        off = Math.max(off, Math.hypot(...wanted.map((w, i) => w - (got[i] as number))));
+      }
     }
     if (!best || off < best.off) best = { poles, off };
     if (off < tolerance) break;

@@ -1,6 +1,5 @@
-import type { BRepAlgoAPI_Common, BRepAlgoAPI_Cut, TopoDS_Shape } from 'replicad-opencascadejs';
-import type { Kernel } from './kernel.ts';
-import { KernelError } from './kernelError.ts';
+import type { BRepAlgoAPI_Common, BRepAlgoAPI_Cut } from 'replicad-opencascadejs';
+import type { Kernel, Shape } from './kernel.ts';
 import type { Scope } from './scope.ts';
 
 /**
@@ -13,15 +12,15 @@ const FUZZY = 1e-4;
 export function cut(
   kernel: Kernel,
   scope: Scope,
-  from: TopoDS_Shape,
-  tools: readonly TopoDS_Shape[],
+  from: Shape,
+  tools: readonly Shape[],
   fuzzy = FUZZY,
-): TopoDS_Shape {
+): Shape {
   return run(kernel, scope, scope.own(new kernel.oc.BRepAlgoAPI_Cut()), [from], tools, fuzzy);
 }
 
 /** What two solids share. */
-export function common(kernel: Kernel, scope: Scope, a: TopoDS_Shape, b: TopoDS_Shape): TopoDS_Shape {
+export function common(kernel: Kernel, scope: Scope, a: Shape, b: Shape): Shape {
   return run(kernel, scope, scope.own(new kernel.oc.BRepAlgoAPI_Common()), [a], [b], FUZZY);
 }
 
@@ -29,10 +28,10 @@ function run(
   kernel: Kernel,
   scope: Scope,
   operation: BRepAlgoAPI_Cut | BRepAlgoAPI_Common,
-  args: readonly TopoDS_Shape[],
-  tools: readonly TopoDS_Shape[],
+  args: readonly Shape[],
+  tools: readonly Shape[],
   fuzzy: number,
-): TopoDS_Shape {
+): Shape {
   operation.SetArguments(list(kernel, scope, args));
   operation.SetTools(list(kernel, scope, tools));
   operation.SetRunParallel(kernel.threads);
@@ -40,7 +39,7 @@ function run(
   operation.SetToFillHistory(false);
   try {
     operation.Build(scope.own(new kernel.oc.Message_ProgressRange()));
-    if (operation.HasErrors()) throw new KernelError('cut', 'the kernel could not combine the shapes');
+    if (operation.HasErrors()) throw new Error('the kernel could not combine the shapes');
     return scope.own(operation.Shape());
   } finally {
     // without it every operation keeps some megabytes for ever
@@ -48,7 +47,7 @@ function run(
   }
 }
 
-function list(kernel: Kernel, scope: Scope, shapes: readonly TopoDS_Shape[]) {
+function list(kernel: Kernel, scope: Scope, shapes: readonly Shape[]) {
   const out = scope.own(new kernel.oc.NCollection_List_TopoDS_Shape());
   for (const shape of shapes) scope.own(out.Append(shape));
   return out;

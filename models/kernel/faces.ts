@@ -1,55 +1,41 @@
-import { chebyshev, fitBezier, polesThrough } from './bezier.ts';
+import type { TopoDS_Edge } from 'replicad-opencascadejs';
+import { chebyshev, polesThrough } from './bezier.ts';
+import { edgeAlong, fitted, onePiece } from './edges.ts';
+import { FIT } from './fit.ts';
 import type { Face, Kernel } from './kernel.ts';
-import { KernelError } from './kernelError.ts';
+import type { Path } from './recognised.ts';
 import type { Scope } from './scope.ts';
-import { point, type Vector } from './shapes.ts';
+import { point } from './shapes.ts';
+import { type Band, type Section, straightened } from './straightened.ts';
 import type { Surface } from './surfaces.ts';
-
-/** A smooth piece of a boundary, from t = 0 to 1. */
-export type Path = (t: number) => Vector;
-
-/** How near a boundary's or a band's Bézier piece is asked to come, and how far off it may be at worst, mm. */
-export const FIT = { asked: 1e-7, allowed: 2e-4 } as const;
 
 /** Degree across a band that is round: a quarter turn comes out within a millionth of its radius. */
 const ROUND = 6;
 
 /** The part of a surface that a closed chain of paths on it bounds. */
 export function trimmedFace(kernel: Kernel, scope: Scope, surface: Surface, loop: readonly Path[]): Face {
-  const { oc } = kernel;
-  const wire = scope.own(new oc.BRepBuilderAPI_MakeWire());
-  for (const path of loop) {
-    const poles = fitted((t) => surface.uv(path(t)));
-    const degree = poles.length - 1;
-    const array = scope.own(new oc.NCollection_Array1_gp_Pnt2d(1, degree + 1));
-    const [ru, rv] = surface.radii;
-    poles.forEach(([u = 0, v = 0], i) => {
-      array.SetValue(i + 1, scope.own(new oc.gp_Pnt2d(u / ru, v / rv)));
-    });
-    const { knots, multiplicities } = ends(kernel, scope, degree);
-    const curve = scope.own(new oc.Geom2d_BSplineCurve(array, knots, multiplicities, degree, false));
-    wire.Add(scope.own(scope.own(new oc.BRepBuilderAPI_MakeEdge(curve, surface.handle)).Edge()));
-    if (!wire.IsDone()) throw new KernelError('body', 'a face’s boundary does not hang together');
-  }
-  const face = scope.own(new oc.BRepBuilderAPI_MakeFace(surface.handle, scope.own(wire.Wire()), true)).Face();
-  oc.BRepLib.BuildCurves3d(scope.own(face));
-  return face;
+  const edges = loop.map((path) => edgeAlong(kernel, scope, path, surface, (t) => surface.uv(path(t))));
+  return faceWithin(kernel, scope, surface, edges);
 }
 
 /**
- * The face that a line across a band sweeps: at t (0 to 1) along, from a share across it (0 to 1). Flat bands are ruled,
- * round ones bent across as well.
+ * The face that a line across a band sweeps: part of a plane or of a cylinder where it is one, else a Bézier patch,
+ * ruled where the line is straight.
  */
-export function bandFace(
-  kernel: Kernel,
-  scope: Scope,
-  band: (t: number) => (share: number) => Vector,
-  bent: 'flat' | 'round',
-): Face {
+export function bandFace(kernel: Kernel, scope: Scope, band: Band, section: Section): Face {
+  const sides: readonly Path[] = [
+    (t) => band(t)(0),
+    (share) => band(1)(share),
+    (t) => band(1 - t)(1),
+    (share) => band(0)(1 - share),
+  ];
+  const even = straightened(kernel, scope, band, section);
+  if (even) return trimmedFace(kernel, scope, even, sides);
+
   const { oc } = kernel;
-  const across = bent === 'flat' ? 1 : ROUND;
+  const across = section === 'straight' ? 1 : ROUND;
   const shares = chebyshev(across);
-  const rows = fitted((t) => {
+  const { poles: rows } = fitted((t) => {
     const at = band(t);
     return shares.flatMap((share) => at(share));
   });
@@ -60,8 +46,8 @@ export function bandFace(
       array.SetValue(i + 1, j + 1, point(kernel, scope, [x, y, z]));
     });
   });
-  const [u, v] = [ends(kernel, scope, along), ends(kernel, scope, across)];
-  const surface = scope.own(
+  const [u, v] = [onePiece(kernel, scope, along), onePiece(kernel, scope, across)];
+  const handle = scope.own(
     new oc.Geom_BSplineSurface(
       array,
       u.knots,
@@ -74,22 +60,40 @@ export function bandFace(
       false,
     ),
   );
-  return scope.own(scope.own(new oc.BRepBuilderAPI_MakeFace(surface, FIT.asked)).Face());
+  const patch = { handle, radii: [1, 1], flat: false } as const;
+  const corners = [
+    [0, 0],
+    [1, 0],
+    [1, 1],
+    [0, 1],
+  ] as const;
+  const edges = sides.map((path, i) => {
+    const [[u0, v0], [u1, v1]] = [corners[i], corners[(i + 1) % 4]] as [[number, number], [number, number]];
+    return edgeAlong(kernel, scope, path, patch, (t) => [u0 + t * (u1 - u0), v0 + t * (v1 - v0)]);
+  });
+  return faceWithin(kernel, scope, patch, edges);
 }
 
-function fitted(curve: (t: number) => readonly number[]): readonly (readonly number[])[] {
-  const { poles, off } = fitBezier(curve, FIT.asked);
-  if (!(off <= FIT.allowed)) throw new KernelError('body', `a boundary strays ${off.toExponential(1)} mm`);
-  return poles;
-}
-
-/** Knots and multiplicities of a single Bézier piece. */
-function ends(kernel: Kernel, scope: Scope, degree: number) {
-  const knots = scope.own(new kernel.oc.NCollection_Array1_double(1, 2));
-  const multiplicities = scope.own(new kernel.oc.NCollection_Array1_int(1, 2));
-  for (const i of [1, 2]) {
-    knots.SetValue(i, i - 1);
-    multiplicities.SetValue(i, degree + 1);
+function faceWithin(
+  kernel: Kernel,
+  scope: Scope,
+  { handle, flat }: Pick<Surface, 'handle' | 'flat'>,
+  edges: readonly TopoDS_Edge[],
+): Face {
+  const { oc } = kernel;
+  const making = scope.own(new oc.BRepBuilderAPI_MakeWire());
+  for (const edge of edges) {
+    making.Add(edge);
+    if (!making.IsDone()) throw new Error('the boundary of a face does not hang together');
   }
-  return { knots, multiplicities };
+  const wire = scope.own(making.Wire());
+  if (!flat) {
+    // on planes the kernel finds by itself where lines and circles run in the parameters; elsewhere it must be asked
+    const fix = scope.own(new oc.ShapeFix_Wire());
+    fix.Load(wire);
+    fix.SetSurface(handle);
+    fix.SetPrecision(FIT.asked);
+    fix.FixEdgeCurves();
+  }
+  return scope.own(scope.own(new oc.BRepBuilderAPI_MakeFace(handle, wire, true)).Face());
 }

@@ -1,7 +1,6 @@
-import type { TopoDS_Shape } from 'replicad-opencascadejs';
-import type { Kernel } from './kernel.ts';
+import type { Kernel, Shape } from './kernel.ts';
 import { scoped } from './scope.ts';
-import type { Vector } from './shapes.ts';
+import type { Vector } from './vectors.ts';
 
 export type Box = readonly [number, number, number, number, number, number];
 
@@ -11,7 +10,7 @@ const PRECISION = 1e-5;
 /** Volume (mm³) and centroid (mm) of a solid, integrated on its exact faces. */
 export function volumeOf(
   kernel: Kernel,
-  shape: TopoDS_Shape,
+  shape: Shape,
 ): { readonly volume: number; readonly centroid: Vector } {
   return scoped((scope) => {
     const g = scope.own(new kernel.oc.GProp_GProps());
@@ -22,7 +21,7 @@ export function volumeOf(
 }
 
 /** Surface area, mm². */
-export function areaOf(kernel: Kernel, shape: TopoDS_Shape): number {
+export function areaOf(kernel: Kernel, shape: Shape): number {
   return scoped((scope) => {
     const g = scope.own(new kernel.oc.GProp_GProps());
     kernel.oc.BRepGProp.SurfaceProperties(shape, g, false, false);
@@ -31,7 +30,7 @@ export function areaOf(kernel: Kernel, shape: TopoDS_Shape): number {
 }
 
 /** The tight box round the exact faces: [xMin, yMin, zMin, xMax, yMax, zMax], mm. */
-export function boxOf(kernel: Kernel, shape: TopoDS_Shape): Box {
+export function boxOf(kernel: Kernel, shape: Shape): Box {
   return scoped((scope) => {
     const box = scope.own(new kernel.oc.Bnd_Box());
     kernel.oc.BRepBndLib.AddOptimal(shape, box, false, false);
@@ -41,12 +40,12 @@ export function boxOf(kernel: Kernel, shape: TopoDS_Shape): Box {
 }
 
 /** The kernel's own check of a shape. It doesn't notice lost holes: the gate does. */
-export function isValid(kernel: Kernel, shape: TopoDS_Shape): boolean {
+export function isValid(kernel: Kernel, shape: Shape): boolean {
   return scoped((scope) => scope.own(new kernel.oc.BRepCheck_Analyzer(shape, true, false, false)).IsValid());
 }
 
 /** The solids a shape is made of. */
-export function countSolids(kernel: Kernel, shape: TopoDS_Shape): number {
+export function countSolids(kernel: Kernel, shape: Shape): number {
   return scoped((scope) => {
     const walk = scope.own(new kernel.oc.TopExp_Explorer(shape, 'TopAbs_SOLID', 'TopAbs_SHAPE'));
     let n = 0;

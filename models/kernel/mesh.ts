@@ -1,13 +1,12 @@
-import type { TopoDS_Shape } from 'replicad-opencascadejs';
 import type { PartMesh } from '../mesh/partMesh.ts';
-import type { Kernel } from './kernel.ts';
+import type { Kernel, Shape } from './kernel.ts';
 import { scoped } from './scope.ts';
 
 /**
  * Triangles of a shape that stray at most `deviation` mm and `angle` radians from it, and its edges as short lines.
  * Vertices on an edge stand once for each face, with that face's normal.
  */
-export function meshOf(kernel: Kernel, shape: TopoDS_Shape, deviation: number, angle: number): PartMesh {
+export function meshOf(kernel: Kernel, shape: Shape, deviation: number, angle: number): PartMesh {
   const { oc } = kernel;
   // a finer mesh left on the shape would be kept as it is
   oc.BRepTools.Clean(shape, false);

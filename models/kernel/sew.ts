@@ -1,18 +1,15 @@
+import { SEAM } from './fit.ts';
 import type { Face, Kernel, Shape } from './kernel.ts';
-import { KernelError } from './kernelError.ts';
 import type { Scope } from './scope.ts';
 
-/** How near two boundaries must lie to be sewn, mm: far above what they stray, far below any piece's length. */
-const SEAM = 2e-4;
-
-/** The solid that faces enclose, wherever each looks. Throws `KernelError` when they leave a gap. */
+/** The solid that faces enclose, wherever each looks. Throws when they leave a gap. */
 export function sew(kernel: Kernel, scope: Scope, faces: readonly Face[]): Shape {
   const { oc } = kernel;
   const sewing = scope.own(new oc.BRepBuilderAPI_Sewing(SEAM, true, true, true, false));
   for (const face of faces) sewing.Add(face);
   sewing.Perform(scope.own(new oc.Message_ProgressRange()));
   const open = sewing.NbFreeEdges();
-  if (open > 0) throw new KernelError('body', `its faces leave ${open} seams open`);
+  if (open > 0) throw new Error(`the faces leave ${open} seams open`);
   const shell = scope.own(sewing.SewedShape());
   const solidIn = (outward: Shape) => {
     const made = scope.own(new oc.BRepBuilderAPI_MakeSolid(scope.own(oc.TopoDS.Shell(outward))));

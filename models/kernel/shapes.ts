@@ -1,14 +1,14 @@
-import type { TopoDS_Edge, TopoDS_Face, TopoDS_Shape } from 'replicad-opencascadejs';
+import type { TopoDS_Edge } from 'replicad-opencascadejs';
 import { type Chain, line, type Point, pointAt } from '../curves/segment.ts';
-import type { Kernel } from './kernel.ts';
+import type { Face, Kernel, Shape } from './kernel.ts';
 import type { Scope } from './scope.ts';
+import type { Vector } from './vectors.ts';
 
-export type Vector = readonly [number, number, number];
 /** Places a point of a plane drawing in space; must keep lengths and angles. */
 export type Placement = (p: Point) => Vector;
 
 /** A flat face bounded by a closed chain: lines stay lines, arcs stay arcs. */
-export function face(kernel: Kernel, scope: Scope, loop: Chain, place: Placement): TopoDS_Face {
+export function face(kernel: Kernel, scope: Scope, loop: Chain, place: Placement): Face {
   const { oc } = kernel;
   const wire = scope.own(new oc.BRepBuilderAPI_MakeWire());
   for (const s of loop) {
@@ -32,14 +32,14 @@ export function closedPath(points: readonly Point[]): Chain {
 }
 
 /** A face swept along a vector, mm. */
-export function prism(kernel: Kernel, scope: Scope, base: TopoDS_Shape, along: Vector): TopoDS_Shape {
+export function prism(kernel: Kernel, scope: Scope, base: Shape, along: Vector): Shape {
   const { oc } = kernel;
   const vector = scope.own(new oc.gp_Vec(...along));
   return scope.own(scope.own(new oc.BRepPrimAPI_MakePrism(base, vector, false, true)).Shape());
 }
 
 /** A face turned once round the vertical through (x, y). */
-export function revolve(kernel: Kernel, scope: Scope, base: TopoDS_Shape, [x, y]: Point): TopoDS_Shape {
+export function revolve(kernel: Kernel, scope: Scope, base: Shape, [x, y]: Point): Shape {
   const { oc } = kernel;
   const up = scope.own(new oc.gp_Dir(0, 0, 1));
   const axis = scope.own(new oc.gp_Ax1(point(kernel, scope, [x, y, 0]), up));

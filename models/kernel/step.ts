@@ -1,6 +1,5 @@
 import { cast, createAssembly, setOC } from 'replicad';
-import type { TopoDS_Shape } from 'replicad-opencascadejs';
-import type { Kernel } from './kernel.ts';
+import type { Kernel, Shape } from './kernel.ts';
 import { KernelError } from './kernelError.ts';
 import { scoped } from './scope.ts';
 import { stepText } from './stepText.ts';
@@ -11,7 +10,7 @@ export type StepSchema = 'AP214' | 'AP242';
 const SCHEMA = { AP214: 4, AP242: 5 } as const;
 
 /** A STEP file (ISO 10303-21) of one solid in millimetres, with `name` as its product name. */
-export function writeStep(kernel: Kernel, shape: TopoDS_Shape, name: string, schema: StepSchema): Uint8Array {
+export function writeStep(kernel: Kernel, shape: Shape, name: string, schema: StepSchema): Uint8Array {
   const { oc } = kernel;
   const path = '/part.step';
   // replicad works on one kernel at a time: say which, since another may have been loaded after this one

@@ -1,7 +1,8 @@
 import type { Geom_Surface } from 'replicad-opencascadejs';
 import type { Kernel } from './kernel.ts';
 import type { Scope } from './scope.ts';
-import { point, type Vector } from './shapes.ts';
+import { point } from './shapes.ts';
+import { cross, dot, minus, type Vector } from './vectors.ts';
 
 /** A surface without bounds, and where points on it lie in its own two parameters. */
 export interface Surface {
@@ -10,6 +11,8 @@ export interface Surface {
   uv(p: Vector): readonly [number, number];
   /** What to divide `uv` by for the kernel's own parameters. */
   readonly radii: readonly [number, number];
+  /** Whether it is a plane. */
+  readonly flat: boolean;
 }
 
 /** The plane through `origin` square to the unit vector `normal`, measured from `origin` along the unit vector `x`. */
@@ -26,6 +29,7 @@ export function plane(kernel: Kernel, scope: Scope, origin: Vector, normal: Vect
       return [dot(d, x), dot(d, y)];
     },
     radii: [1, 1],
+    flat: true,
   };
 }
 
@@ -50,6 +54,7 @@ export function cylinder(
       return [radius * (Math.PI + Math.atan2(dot(d, ahead), dot(d, middle))), dot(d, axis)];
     },
     radii: [radius, 1],
+    flat: false,
   };
 }
 
@@ -63,6 +68,7 @@ export function dome(kernel: Kernel, scope: Scope, radius: number): Surface {
     handle: scope.own(new kernel.oc.Geom_SphericalSurface(at, radius)),
     uv: ([x, y, z]) => [radius * (Math.PI + Math.atan2(x, z + radius)), radius * Math.asin(y / radius)],
     radii: [radius, radius],
+    flat: false,
   };
 }
 
@@ -71,11 +77,3 @@ function frame(kernel: Kernel, scope: Scope, origin: Vector, z: Vector, x: Vecto
   const [up, ahead] = [scope.own(new oc.gp_Dir(...z)), scope.own(new oc.gp_Dir(...x))];
   return scope.own(new oc.gp_Ax3(point(kernel, scope, origin), up, ahead));
 }
-
-const dot = (a: Vector, b: Vector) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-const minus = (a: Vector, b: Vector): Vector => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
-const cross = (a: Vector, b: Vector): Vector => [
-  a[1] * b[2] - a[2] * b[1],
-  a[2] * b[0] - a[0] * b[2],
-  a[0] * b[1] - a[1] * b[0],
-];

@@ -1,7 +1,6 @@
 import type { Curves } from '../curves/curves.ts';
-import { edgeOf } from '../curves/rim/edgeOf.ts';
 import { planOf } from '../curves/rim/plan.ts';
-import { sharpRim } from '../curves/rim/sharpRim.ts';
+import { rimOf } from '../curves/rim/rimOf.ts';
 import { topOf } from '../curves/rim/top.ts';
 import type { Kernel, Shape } from '../kernel/kernel.ts';
 import type { Scope } from '../kernel/scope.ts';
@@ -19,12 +18,12 @@ import { wallFaces } from './wallFaces.ts';
 export function body(kernel: Kernel, scope: Scope, { outline, profile, underside, edge }: Curves): Shape {
   const plan = planOf(outline);
   const top = topOf(profile);
-  const rim = edgeOf(edge, plan, top) ?? sharpRim(plan, top);
+  const rim = rimOf(edge, plan, top);
   const stretches = rimStretches(rim, plan, top);
   return sew(kernel, scope, [
     glueFace(kernel, scope, plan, underside),
     ...wallFaces(kernel, scope, plan, underside, stretches),
     ...topFaces(kernel, scope, top, stretches),
-    ...(edge.kind === 'none' ? [] : bandFaces(kernel, scope, rim, stretches, edge.kind)),
+    ...bandFaces(kernel, scope, rim, stretches),
   ]);
 }

@@ -106,7 +106,8 @@ export function createBridgeBuilder(
         try {
           return await buildOneWay(curves, holes, way, between);
         } catch (error) {
-          if (!(error instanceof KernelError)) throw error;
+          // with nothing kept it was the body that failed, which no way changes
+          if (!(error instanceof KernelError) || kept.length === 0) throw error;
           refusal ??= error;
         }
       }

@@ -2,8 +2,9 @@ import type { Underside } from '../curves/curves.ts';
 import type { Plan } from '../curves/rim/plan.ts';
 import { pointAt, type Segment, sweepOf } from '../curves/segment.ts';
 import { undersideHeight } from '../curves/underside.ts';
-import { type Path, trimmedFace } from '../kernel/faces.ts';
+import { trimmedFace } from '../kernel/faces.ts';
 import type { Face, Kernel } from '../kernel/kernel.ts';
+import type { Path } from '../kernel/recognised.ts';
 import type { Scope } from '../kernel/scope.ts';
 import { cylinder, dome, plane, type Surface } from '../kernel/surfaces.ts';
 

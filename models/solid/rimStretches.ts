@@ -1,8 +1,11 @@
+import { passings } from '../curves/rim/passings.ts';
 import type { Plan } from '../curves/rim/plan.ts';
 import type { Rim } from '../curves/rim/rim.ts';
 import type { Top } from '../curves/rim/top.ts';
 import { fitBezier } from '../kernel/bezier.ts';
-import { FIT, type Path } from '../kernel/faces.ts';
+import { FIT, SEAM } from '../kernel/fit.ts';
+import { KernelError } from '../kernel/kernelError.ts';
+import type { Path } from '../kernel/recognised.ts';
 
 /** The rim in stretches, each so smooth that one Bézier piece follows it, numbered round the outline. */
 export interface Stretches {
@@ -17,12 +20,15 @@ export interface Stretches {
   readonly topJoints: readonly number[];
 }
 
-/** Starts nearer to each other than this are one, mm: no tool shows it. */
-const ONE = 2e-4;
+/**
+ * Starts nearer to each other than this are one, mm: what lies between them would be lost in the seam, and what is
+ * moved by no more than a seam is still sewn.
+ */
+const ONE = SEAM;
 /** A joint that the top's boundary passes by less than this is left to the piece inside it, mm. */
 const GRAZING = 0.01;
-/** A stretch shorter than this is cut no further, mm. */
-const SHORT = 0.02;
+/** A stretch shorter than this is cut no further, mm: a hundred seams. */
+const SHORT = 100 * SEAM;
 /** Walking step in search of passings, mm. */
 const STEP = 0.5;
 
@@ -34,14 +40,25 @@ interface Start {
 
 /**
  * Cuts the rim where it bends, where its line on the top passes a joint of the profile, where its line on the wall
- * passes a joint of the outline, and wherever one Bézier piece would stray.
+ * passes a joint of the outline, and wherever one Bézier piece would stray. Throws `KernelError` when the wall misses a
+ * joint of the outline, or the top's boundary passes one of the profile other than once on the front and once on the back.
  */
 export function rimStretches(rim: Rim, plan: Plan, top: Top): Stretches {
-  const { passings, topJoints } = passingsOf(rim, plan, top);
+  const topJoints = jointsInReach(rim, plan, top);
   const breaks = [...rim.breaks, ...plan.joints].map((s) => ({ s }));
-  const starts = gathered([...breaks, ...passings], plan).flatMap((start, i, all) => {
+  const passed = [...passedOnTop(rim, plan, top, topJoints), ...passedOnWall(rim, plan)];
+  const starts = gathered([...breaks, ...passed], plan).flatMap((start, i, all) => {
     const end = all[i + 1]?.s ?? (all[0] as Start).s + plan.length;
     return [start, ...halved(rim, start.s, end).map((s): Start => ({ s, topJoints: [], wallJoints: [] }))];
+  });
+  for (const j of topJoints) {
+    const times = starts.filter((start) => start.topJoints.includes(j)).length;
+    if (times !== 2) throw new KernelError('body', `the top passes joint ${j} of its profile ${times} times`);
+  }
+  const wallStarts = plan.pieces.map((_, k) => {
+    const found = starts.findIndex(({ wallJoints }) => wallJoints.includes(k));
+    if (found < 0) throw new KernelError('body', `no wall passes joint ${k} of the outline`);
+    return found;
   });
   const count = starts.length;
   const start = (i: number) => {
@@ -56,8 +73,8 @@ export function rimStretches(rim: Rim, plan: Plan, top: Top): Stretches {
       const share = side === 'top' ? 0 : 1;
       return (t) => rim.across(from + t * (to - from))(share);
     },
-    atWallJoint: (k) => starts.findIndex(({ wallJoints }) => wallJoints.includes(k)),
-    topJoints: topJoints.filter((j) => starts.filter((n) => n.topJoints.includes(j)).length === 2),
+    atWallJoint: (k) => wallStarts[k] as number,
+    topJoints,
   };
 }
 
@@ -67,63 +84,45 @@ interface Passing {
   readonly wallJoint?: number;
 }
 
-/** Where the rim's line on the top passes the profile's joints, and its line on the wall the outline's. */
-function passingsOf(rim: Rim, plan: Plan, top: Top) {
+/** Places so near to each other that nothing is passed twice between two of them, but what is only grazed. */
+function walkOf(plan: Plan): readonly number[] {
   const walk = plan.joints.slice(1).flatMap((to, i) => {
     const from = plan.joints[i] as number;
     const n = Math.max(8, Math.ceil((to - from) / STEP));
     return Array.from({ length: n }, (_, k) => from + ((to - from) * k) / n);
   });
-  walk.push(plan.length);
-  const topX = (s: number) => rim.across(s)(0)[0];
-  const xs = walk.map(topX);
-  const [least, most] = [Math.min(...xs) + GRAZING, Math.max(...xs) - GRAZING];
-  const joints = top.joints(0);
-  const topJoints = joints
-    .map((_, j) => j)
-    .filter((j) => {
-      const x = joints[j] as number;
-      return x > least && x < most;
-    });
-  const passings: Passing[] = topJoints.flatMap((topJoint) =>
-    passed(topX, xs, walk, joints[topJoint] as number).map((s) => ({ s, topJoint })),
-  );
-  const walls = walk.map(rim.wallAt);
-  plan.joints.slice(0, -1).forEach((joint, wallJoint) => {
-    // near the outline's start the wall may stand just before it, or just past its end
-    for (const level of [joint, joint + plan.length]) {
-      passings.push(...passed(rim.wallAt, walls, walk, level).map((s) => ({ s, wallJoint })));
-    }
-  });
-  return { passings, topJoints };
+  return [...walk, plan.length];
 }
 
-/** Where a function passes a level between the places it was sampled at, by halving. */
-function passed(
-  f: (s: number) => number,
-  samples: readonly number[],
-  walk: readonly number[],
-  level: number,
-): readonly number[] {
-  return samples.slice(1).flatMap((after, i) => {
-    const below = (samples[i] as number) < level;
-    if (below === after < level) return [];
-    let [a, b] = [walk[i] as number, walk[i + 1] as number];
-    while (b - a > 1e-11) {
-      const middle = (a + b) / 2;
-      if (f(middle) < level === below) a = middle;
-      else b = middle;
-    }
-    return [b];
-  });
+const topX = (rim: Rim) => (s: number) => rim.across(s)(0)[0];
+
+/** The profile's joints between the ends of the top's boundary, by number from the left; not those it only grazes. */
+function jointsInReach(rim: Rim, plan: Plan, top: Top): readonly number[] {
+  const xs = walkOf(plan).map(topX(rim));
+  const [least, most] = [Math.min(...xs) + GRAZING, Math.max(...xs) - GRAZING];
+  return top.joints(0).flatMap((x, j) => (x > least && x < most ? [j] : []));
+}
+
+function passedOnTop(rim: Rim, plan: Plan, top: Top, topJoints: readonly number[]): readonly Passing[] {
+  const at = passings(topX(rim), walkOf(plan));
+  const joints = top.joints(0);
+  return topJoints.flatMap((topJoint) => at(joints[topJoint] as number).map((s) => ({ s, topJoint })));
+}
+
+function passedOnWall(rim: Rim, plan: Plan): readonly Passing[] {
+  const at = passings(rim.wallAt, walkOf(plan));
+  return plan.joints.slice(0, -1).flatMap((joint, wallJoint) =>
+    // near the outline's start the wall may stand just before it, or just past its end
+    [joint, joint + plan.length].flatMap((level) => at(level).map((s) => ({ s, wallJoint }))),
+  );
 }
 
 /** The starts in order, those that all but coincide made one: at the outline's joint, if one is among them. */
-function gathered(passings: readonly Passing[], plan: Plan): readonly Start[] {
+function gathered(passed: readonly Passing[], plan: Plan): readonly Start[] {
   const isJoint = (s: number) => plan.joints.some((joint) => Math.abs(joint - s) < 1e-9);
   const starts: Start[] = [];
   // the outline starts at a joint: what lies just before its end belongs there
-  const turned = passings.map((p) => (p.s > plan.length - ONE ? { ...p, s: 0 } : p));
+  const turned = passed.map((p) => (p.s > plan.length - ONE ? { ...p, s: 0 } : p));
   for (const { s, topJoint, wallJoint } of turned.sort((a, b) => a.s - b.s)) {
     let start = starts[starts.length - 1];
     if (!start || s - start.s > ONE) {

@@ -4,7 +4,8 @@ import { slotFloor, slotToPart } from '../curves/slot.ts';
 import { common } from '../kernel/booleans.ts';
 import type { Kernel, Shape } from '../kernel/kernel.ts';
 import type { Scope } from '../kernel/scope.ts';
-import { face, prism, type Vector } from '../kernel/shapes.ts';
+import { face, prism } from '../kernel/shapes.ts';
+import type { Vector } from '../kernel/vectors.ts';
 
 /** How far the cutter stands out over the crown's top, along the slot's walls, mm. */
 const OVER = 4;

@@ -1,5 +1,5 @@
-import type { Path } from '../kernel/faces.ts';
-import type { Vector } from '../kernel/shapes.ts';
+import type { Path } from '../kernel/recognised.ts';
+import type { Vector } from '../kernel/vectors.ts';
 
 /** The straight from one point to another. */
 export function straight(from: Vector, to: Vector): Path {

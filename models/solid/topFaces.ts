@@ -1,7 +1,8 @@
 import type { Top } from '../curves/rim/top.ts';
 import { directionAt, pointAt, type Segment } from '../curves/segment.ts';
-import { type Path, trimmedFace } from '../kernel/faces.ts';
+import { trimmedFace } from '../kernel/faces.ts';
 import type { Face, Kernel } from '../kernel/kernel.ts';
+import type { Path } from '../kernel/recognised.ts';
 import type { Scope } from '../kernel/scope.ts';
 import { cylinder, plane, type Surface } from '../kernel/surfaces.ts';
 import type { Stretches } from './rimStretches.ts';

@@ -1,8 +1,9 @@
 import type { Underside } from '../curves/curves.ts';
 import type { Plan } from '../curves/rim/plan.ts';
 import { directionAt, pointAt, type Segment } from '../curves/segment.ts';
-import { type Path, trimmedFace } from '../kernel/faces.ts';
+import { trimmedFace } from '../kernel/faces.ts';
 import type { Face, Kernel } from '../kernel/kernel.ts';
+import type { Path } from '../kernel/recognised.ts';
 import type { Scope } from '../kernel/scope.ts';
 import { cylinder, plane, type Surface } from '../kernel/surfaces.ts';
 import { footPaths } from './glueFace.ts';

@@ -20,8 +20,9 @@ export interface Surface {
 }
 
 /**
- * The wood standing over each place of the plan, in closed form from the curves: a road to the part of its own,
- * beside the exact solid and the mesh.
+ * The wood standing over each place of the plan, in closed form from the curves: a road to the part beside the exact
+ * solid and the mesh. With the solid it shares the top and the rim (`curves/rim`), so that it is no test of these: the
+ * draft is, which has an edge of its own.
  *
  * @param holes whether the pin holes are as drilled or as reamed
  */

@@ -4,7 +4,7 @@ import { heapBytes } from '../../models/kernel/kernel.ts';
 import { Scope } from '../../models/kernel/scope.ts';
 import { acceptDesign } from '../../src/design/acceptDesign.ts';
 import { acceptedDesigns } from '../support/designs.ts';
-import { type Roadside, roadside } from '../support/roads.ts';
+import { draftHeightLimit, type Roadside, roadside } from '../support/roads.ts';
 
 /** Designs tried here; `npm run roads` tries 500. */
 const COUNT = 60;
@@ -23,6 +23,9 @@ async function agree(accepted: ReturnType<typeof acceptDesign>, name: string): P
     expect(Math.abs(off.surfaceOff), `${what}: volume of the surface against the solid's`).toBeLessThan(5e-4);
     expect(off.heights, `${what}: heights compared`).toBeGreaterThan(100);
     expect(off.heightOff, `${what}: heights of the surface against the solid's, mm`).toBeLessThan(0.01);
+    expect(off.draftHeightOff, `${what}: heights of the draft against the solid's, mm`).toBeLessThan(
+      draftHeightLimit(accepted.curves),
+    );
   }
 }
 

@@ -27,6 +27,7 @@ export function chamfer(e: number, plan: Plan, top: Top): EdgeCut {
 
   return {
     reach: e,
+    section: 'straight',
     breaks: edgeBreaks(plan, 0, top.joints(0)),
     height: (x, y, near) => {
       const { s, distance } = near;

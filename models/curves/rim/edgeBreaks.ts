@@ -1,5 +1,6 @@
-import { lengthOf, sweepOf } from '../segment.ts';
-import type { Plan } from './plan.ts';
+import { lengthOf } from '../segment.ts';
+import { passings } from './passings.ts';
+import { type Plan, quarterTurns } from './plan.ts';
 
 /**
  * Lengths along the outline between which an edge's surface is smooth: the outline's joints, and where a curve that
@@ -10,30 +11,13 @@ export function edgeBreaks(plan: Plan, inset: number, profileJoints: readonly nu
     const p = plan.at(s);
     return p.x - inset * p.dy;
   };
-  const out = [...plan.joints];
-  plan.pieces.forEach((piece, i) => {
-    const start = plan.joints[i] as number;
-    // x turns back at most where an arc faces along X: pieces of an eighth of a turn show every passing
-    const n = piece.kind === 'line' ? 1 : Math.ceil(sweepOf(piece) / (Math.PI / 4));
-    const step = lengthOf(piece) / n;
-    for (let k = 0; k < n; k++) {
-      // kept off the joints, where two pieces answer
-      const [a, b] = [start + k * step + 1e-9, start + (k + 1) * step - 1e-9];
-      for (const joint of profileJoints) {
-        if (x(a) - joint > 0 !== x(b) - joint > 0) out.push(passing(x, joint, a, b));
-      }
-    }
+  const passed = plan.pieces.flatMap((piece, i) => {
+    const [start, length] = [plan.joints[i] as number, lengthOf(piece)];
+    // x turns back where an arc faces along X, and nowhere else: between those places every joint is passed but once
+    const turns = piece.kind === 'line' ? [] : quarterTurns(piece, [0, Math.PI]);
+    // kept off the outline's joints, where two pieces answer
+    const walk = [start + 1e-9, ...turns.map((t) => start + t * length), start + length - 1e-9];
+    return profileJoints.flatMap(passings(x, walk));
   });
-  return out.sort((p, q) => p - q);
-}
-
-function passing(x: (s: number) => number, level: number, from: number, to: number): number {
-  let [a, b] = [from, to];
-  const rising = x(b) > x(a);
-  for (let i = 0; i < 48; i++) {
-    const middle = (a + b) / 2;
-    if (x(middle) < level === rising) a = middle;
-    else b = middle;
-  }
-  return (a + b) / 2;
+  return [...plan.joints, ...passed].sort((p, q) => p - q);
 }

@@ -170,7 +170,7 @@ function fence(s: Segment): readonly Fence[] {
 }
 
 /** Shares along an arc at which it passes given angles, in order. */
-function quarterTurns(s: Arc, angles: readonly number[]): readonly number[] {
+export function quarterTurns(s: Arc, angles: readonly number[]): readonly number[] {
   const [start, sweep] = [startAngle(s), sweepOf(s)];
   return angles
     .map((angle) => {

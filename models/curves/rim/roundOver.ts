@@ -26,6 +26,7 @@ export function roundOver(r: number, plan: Plan, top: Top): EdgeCut {
 
   return {
     reach: 2 * r,
+    section: 'arc',
     breaks: edgeBreaks(plan, r, top.joints(r)),
     height: (x, y, near) => {
       const { s, distance } = near;

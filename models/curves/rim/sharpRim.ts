@@ -11,6 +11,7 @@ export function sharpRim(plan: Plan, top: Top): Rim {
       const spot: Spot = [x, y, top.height(x, 0)];
       return () => spot;
     },
+    section: 'point',
     wallAt: (s) => s,
     breaks: edgeBreaks(plan, 0, top.joints(0)),
   };

@@ -17,6 +17,18 @@ test('a straight is of degree 1', () => {
   expect(off).toBeLessThan(1e-12);
 });
 
+test('what is odd about its middle is no straight', () => {
+  const { poles, off } = fitBezier((t) => [t, Math.sin(2 * Math.PI * t) / 10], 1e-9);
+  expect(poles.length).toBeGreaterThan(2);
+  // the fit says itself how far it strays: no less than it does on a dense walk, but for what lies between
+  let worst = 0;
+  for (let t = 0; t <= 1; t += 0.001) {
+    const [, y] = bezier(poles, t);
+    worst = Math.max(worst, Math.abs((y as number) - Math.sin(2 * Math.PI * t) / 10));
+  }
+  expect(off).toBeGreaterThan(worst / 2);
+});
+
 test('a cubic is of degree 3 and has its own poles', () => {
   const cubic = (t: number) => [t ** 3, 3 * t * t * (1 - t)];
   const { poles } = fitBezier(cubic, 1e-9);
