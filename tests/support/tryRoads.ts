@@ -1,3 +1,4 @@
+import { heapBytes } from '../../models/kernel/kernel.ts';
 import { acceptedDesigns } from './designs.ts';
 import { draftHeightLimit, roadside } from './roads.ts';
 
@@ -10,7 +11,9 @@ const sample = acceptedDesigns(count, seed);
 say(`${count} designs accepted of ${sample.asked} asked, seed ${seed}; refused for:`);
 for (const [reason, n] of [...sample.refusals].sort((a, b) => b[1] - a[1])) say(`  ${n}  ${reason}`);
 
-const side = await roadside();
+let side = await roadside();
+/** Past 2 GB the kernel dies: a long run takes a new one in time, as the program does. */
+const MOST_BYTES = 1.5e9;
 const worst = { draft: 0, surface: 0, height: 0, draftHeight: 0 };
 const failures: string[] = [];
 const fail = (text: string) => {
@@ -18,6 +21,12 @@ const fail = (text: string) => {
   say(`  ${text}`);
 };
 for (const [i, accepted] of sample.accepted.entries()) {
+  if (heapBytes(side.kernel) > MOST_BYTES) {
+    side.builder.dispose();
+    side = await roadside();
+  }
+  if (i > 0 && i % 50 === 0)
+    say(`  ${i} designs built, ${failures.length} builds failed or disagreed so far`);
   for (const holes of ['drilled', 'reamed'] as const) {
     try {
       const off = await side.compare(accepted, holes);
