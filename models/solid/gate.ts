@@ -27,7 +27,7 @@ export function gate(
   const refuse = (reason: string): never => {
     throw new KernelError('check of the finished solid', reason);
   };
-  if (!isValid(kernel, shape)) refuse('the kernel finds its faces don’t close properly');
+  if (!isValid(kernel, shape)) refuse('its faces don’t close properly');
   const solids = countSolids(kernel, shape);
   if (solids !== 1) refuse(`${solids} pieces instead of one`);
   const holes = throughHoles(mesh);
