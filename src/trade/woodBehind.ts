@@ -3,6 +3,9 @@ import { distance, type Point } from '../../models/curves/segment.ts';
 /** Stretches into which the wood between slot and hole is cut: over a crown of 150 mm they sag by less than 1e-3 mm. */
 const STRETCHES = 16;
 
+/** The least distance from the crown at which wood counts as behind it, mm. */
+const JUST_BEHIND = 0.01;
+
 /** A ramp cut from the pin hole toward the saddle, mm, as the channel's fields say. */
 export interface Ramp {
   /** From the hole's middle to where it comes out of the top. */
@@ -45,9 +48,10 @@ export function woodBehind(b: Behind): readonly Point[] {
   const tilt = (b.tilt * Math.PI) / 180;
   // a tilted slot is wider at the surface, and further forward where the crowned top lies lower
   const backEdge = b.slotWidth / 2 / Math.cos(tilt) + (b.top(b.crown[0]) - b.top(0)) * Math.tan(tilt);
-  const start = (across(b.crown) + backEdge) / -across(direction);
+  // a high crown that leans far back stands over the wood behind the slot already
+  const start = Math.max(JUST_BEHIND, (across(b.crown) + backEdge) / -across(direction));
   const entry = far - b.holeRadius;
-  if (!(start > 0 && start < entry)) {
+  if (!(start < entry)) {
     throw new RangeError(
       `the hole’s edge, ${entry} mm behind the crown, must lie behind the slot’s (${start} mm)`,
     );

@@ -48,7 +48,7 @@ export function tunedStrings(design: Design): readonly TunedString[] {
 
 function tunedString({ strings, guitar }: Design, x: number, i: number): TunedString {
   const [diameter, core] = [strings.diameters[i] as number, strings.cores[i] as number];
-  const note = strings.notes[i] as string;
+  const note = (strings.notes[i] as string).trim();
   const spec =
     core >= diameter - SAME
       ? { ...plainString(diameter), coreMm: core }
