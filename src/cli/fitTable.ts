@@ -98,8 +98,8 @@ function strings(fit: DesignFit): readonly string[] {
 function intonation({ strings: all }: DesignFit): readonly string[] {
   return textTable(
     [
-      'At the 12th fret',
-      ...['set-back mm', 'on slot mm', 'residual mm', 'filed mm', 'wide enough'],
+      'At fret 12',
+      ...['set-back mm', 'on slot mm', 'residual mm', 'filed mm', 'filable'],
       ...['bare ¢', 'on slot ¢', 'filed ¢'],
     ],
     all.map((s, i) => [
