@@ -1,7 +1,9 @@
 import { type Command, helpText, readArguments } from './command.ts';
 import { eachDesign } from './eachDesign.ts';
+import { FIT_NOTES } from './fitNotes.ts';
 import { type DesignFit, fitOf } from './fitOf.ts';
 import { fitTable } from './fitTable.ts';
+import { wrapText } from './wrapText.ts';
 
 /** Prints how each design fits its guitar, as JSON or as tables. */
 export const fit: Command = {
@@ -61,6 +63,8 @@ treble, centre and bass is meant at the first string, on the guitar's centre lin
                            top.thickness, top.crownRadius (mm), each as
     value, by, solved      what goes into the part, whether it is solved or set, what the guitar asks for
   remarks[]                what to know before cutting: id, path (the field to look at), text
+
+${FIT_NOTES.flatMap((note) => wrapText(note, 104)).join('\n')}
 
   --table                  tables for a terminal instead of JSON
   --help                   this`,

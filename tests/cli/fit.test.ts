@@ -129,8 +129,9 @@ test('a saddle too short for its strings is null, with the remark', async () => 
   );
 });
 
-test('help says what every key is', async () => {
+test('help says what every key is, and what is not known', async () => {
   const { out } = await call(['fit', '--help']);
+  expect(out).toMatch(/fitted to common practice[\s\S]*by about 1\.2°[\s\S]*32 listeners/);
   for (const key of new Set(keysOf(await fitAt('again.json')))) {
     // what a curve's pieces and a limit are made of stands in a sentence
     const shown =
