@@ -2,6 +2,7 @@ import type { Command } from './command.ts';
 import { EXIT, EXIT_HELP, type Exit, UseError } from './exit.ts';
 import { exitOf } from './exitOf.ts';
 import { figures } from './figures.ts';
+import { fit } from './fit.ts';
 import type { Io } from './io.ts';
 import { make } from './make.ts';
 import { newDesign } from './new.ts';
@@ -10,6 +11,7 @@ import { version } from './version.ts';
 
 const COMMANDS: ReadonlyMap<string, Command> = new Map([
   ['make', make],
+  ['fit', fit],
   ['figures', figures],
   ['starters', starters],
   ['new', newDesign],

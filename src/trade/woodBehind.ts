@@ -3,8 +3,8 @@ import { distance, type Point } from '../../models/curves/segment.ts';
 /** Stretches into which the wood between slot and hole is cut: over a crown of 150 mm they sag by less than 1e-3 mm. */
 const STRETCHES = 16;
 
-/** How far behind the crown its own foot is taken to be, mm: no point of the wood may lie right under it. */
-const UNDER_CROWN = 0.05;
+/** The least distance from the crown at which wood counts as behind it, mm. */
+const JUST_BEHIND = 0.01;
 
 /** A ramp cut from the pin hole toward the saddle, mm, as the channel's fields say. */
 export interface Ramp {
@@ -48,8 +48,8 @@ export function woodBehind(b: Behind): readonly Point[] {
   const tilt = (b.tilt * Math.PI) / 180;
   // a tilted slot is wider at the surface, and further forward where the crowned top lies lower
   const backEdge = b.slotWidth / 2 / Math.cos(tilt) + (b.top(b.crown[0]) - b.top(0)) * Math.tan(tilt);
-  // a crown filed back, or leaning back, may overhang the slot's edge: then the wood begins beneath it
-  const start = Math.max(UNDER_CROWN, (across(b.crown) + backEdge) / -across(direction));
+  // a high crown that leans far back stands over the wood behind the slot already
+  const start = Math.max(JUST_BEHIND, (across(b.crown) + backEdge) / -across(direction));
   const entry = far - b.holeRadius;
   if (!(start < entry)) {
     throw new RangeError(

@@ -9,6 +9,14 @@ export interface Read {
   readonly volume: number;
   /** [xMin, yMin, zMin, xMax, yMax, zMax] of a tight box round the exact faces, mm */
   readonly box: readonly number[];
+  /** Every flat face. */
+  readonly planes: readonly Plane[];
+}
+
+/** A plane: its unit normal, of either sense, and a point of it, mm. */
+export interface Plane {
+  readonly normal: readonly [number, number, number];
+  readonly point: readonly [number, number, number];
 }
 
 // The old kernel has no types of its own: these are the few calls made here, by its numbered overloads.
@@ -44,8 +52,18 @@ interface OldKernel {
     s: object,
     find: unknown,
     avoid: unknown,
-  ) => { More(): boolean; Next(): void };
-  readonly TopAbs_ShapeEnum: { readonly TopAbs_SOLID: unknown; readonly TopAbs_SHAPE: unknown };
+  ) => { More(): boolean; Next(): void; Current(): object };
+  readonly TopAbs_ShapeEnum: {
+    readonly TopAbs_SOLID: unknown;
+    readonly TopAbs_FACE: unknown;
+    readonly TopAbs_SHAPE: unknown;
+  };
+  readonly TopoDS: { Face_1(s: object): object };
+  readonly BRepAdaptor_Surface_2: new (
+    face: object,
+    restricted: boolean,
+  ) => { GetType(): unknown; Plane(): { Axis(): { Direction(): Point }; Location(): Point } };
+  readonly GeomAbs_SurfaceType: { readonly GeomAbs_Plane: unknown };
 }
 
 /** Loads opencascade.js 1.1.4, a build of OCCT 7.4 by other hands, as a second exact kernel that reads our STEP. */
@@ -80,5 +98,20 @@ function read(oc: OldKernel, step: Uint8Array): Read {
   const bounds = new oc.Bnd_Box_1();
   oc.BRepBndLib.AddOptimal(shape, bounds, false, false);
   const [a, b] = [bounds.CornerMin(), bounds.CornerMax()];
-  return { solids, volume: g.Mass(), box: [a.X(), a.Y(), a.Z(), b.X(), b.Y(), b.Z()] };
+  const box = [...coordinates(a), ...coordinates(b)];
+  return { solids, volume: g.Mass(), box, planes: planesOf(oc, shape) };
+}
+
+const coordinates = (p: Point) => [p.X(), p.Y(), p.Z()] as const;
+
+function planesOf(oc: OldKernel, shape: object): readonly Plane[] {
+  const { TopAbs_FACE, TopAbs_SHAPE } = oc.TopAbs_ShapeEnum;
+  const planes: Plane[] = [];
+  for (const walk = new oc.TopExp_Explorer_2(shape, TopAbs_FACE, TopAbs_SHAPE); walk.More(); walk.Next()) {
+    const surface = new oc.BRepAdaptor_Surface_2(oc.TopoDS.Face_1(walk.Current()), false);
+    if (surface.GetType() !== oc.GeomAbs_SurfaceType.GeomAbs_Plane) continue;
+    const plane = surface.Plane();
+    planes.push({ normal: coordinates(plane.Axis().Direction()), point: coordinates(plane.Location()) });
+  }
+  return planes;
 }

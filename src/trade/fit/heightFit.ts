@@ -60,7 +60,9 @@ export function heightFit(
   const solvedShowing = rounded(showingForThickness(fretPlane, overFrets, thickness));
   const asked = top.thicknessBy === 'solved' || saddle.showingBy === 'set';
   const showing = asked ? saddle.showing : solvedShowing;
-  const tooHigh = thickness + showing - fretPlane - overFrets;
+  const beyond = thickness + showing - fretPlane - overFrets;
+  // what rounding leaves is not the hand's: a solved number set by hand must not move a string
+  const tooHigh = Math.abs(beyond) < 1e-3 ? 0 : beyond;
   return {
     fretPlane,
     fretboardRadius: radius,
@@ -69,7 +71,7 @@ export function heightFit(
     solvedShowing,
     thickness,
     showing,
-    tooHigh: Math.abs(tooHigh) < 1e-3 ? 0 : tooHigh,
+    tooHigh,
     undersides: places.map((x, i) => {
       const at = { fretPlane, drop: fretboardDrop(radius, x) };
       return stringUnderside(at, (heights[i] as EndHeights).saddle) + tooHigh;

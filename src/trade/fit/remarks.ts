@@ -13,6 +13,7 @@ export interface Remark {
     | 'crown-beyond-saddle'
     | 'saddle-too-short'
     | 'string-over-wood'
+    | 'string-lifts'
     | 'action-otherwise';
   /** The field to look at. */
   readonly path: string;
@@ -67,7 +68,7 @@ export function remarks(
     out.push({
       id: 'crown-beyond-saddle',
       path: 'saddle.slotWidth',
-      text: `${names(beyond)} asks for a crown up to ${most.toFixed(2)} mm off the slot’s middle, farther than this saddle is wide: it is filed as far as it goes. A plain string beside a wound one usually does; no listener in a published test told straight from compensated saddles.`,
+      text: `The crown under ${names(beyond)} belongs up to ${most.toFixed(2)} mm off the slot’s middle, farther than this saddle is wide: it is filed as far as it goes. That is usual where a plain string stands beside a wound one; a published blind test found no significant difference between straight and compensated saddles.`,
     });
   }
   if (!top) {
@@ -82,7 +83,16 @@ export function remarks(
     out.push({
       id: 'string-over-wood',
       path: 'pins.channel',
-      text: `${names(over)} bends over the wood before its hole instead of going straight into it: a channel, or pins further forward, lets it through.`,
+      text: `Wood stands between saddle and hole in the way of ${names(over)}: a channel, or pins further forward, lets a string go straight into its hole.`,
+    });
+  }
+  const lifted = each(breaks, ({ over }, i) => (over?.angle ?? 1) <= 0 && !under.includes(i));
+  if (lifted.length > 0) {
+    const least = Math.min(...lifted.map((i) => breaks[i]?.over?.angle ?? 0));
+    out.push({
+      id: 'string-lifts',
+      path: 'saddle.showing',
+      text: `The saddle doesn’t bear ${names(lifted)}: the break angle falls to ${least.toFixed(2)}°, and must be above 0. More showing, or pins closer behind the slot, mends it.`,
     });
   }
   const { tooHigh } = fit.height;

@@ -2,7 +2,7 @@ import { handSign } from '../../../models/curves/slot.ts';
 import type { Design } from '../../design/design.ts';
 import { LEAST_CLAMPED_ENDS } from '../endCondition.ts';
 import type { EndHeights } from '../endHeights.ts';
-import { type SlotLine, type SlotRule, slotLine } from '../slotLine.ts';
+import { type SlotLine, type SlotRule, type StringPlace, slotLine } from '../slotLine.ts';
 import { type SlotResidual, slotResiduals } from '../slotResiduals.ts';
 import { rounded } from './rounded.ts';
 import type { TunedString } from './tunedStrings.ts';
@@ -38,7 +38,7 @@ export function slotFit(
     saddle.angleBy === 'set' ? saddle.angle : undefined,
     saddle.setbackBy === 'set' ? saddle.setback : undefined,
   ];
-  const solvedAngle = rounded(slotLine(places, rule, { centreMm: setSetback }).angleDeg);
+  const solvedAngle = angleFor(places, rule, setSetback);
   const angleDeg = setAngle ?? solvedAngle;
   const solvedSetback = rounded(slotLine(places, rule, { angleDeg }).centreMm);
   const line = slotLine(places, rule, { angleDeg, centreMm: setSetback ?? solvedSetback });
@@ -52,4 +52,15 @@ export function slotFit(
     residuals: slotResiduals(setups, wanted, line, width),
     least: slotLine(placesOf(wantedSetbacks(design, tuned, heights, LEAST_CLAMPED_ENDS)), rule),
   };
+}
+
+/**
+ * The angle that suits a set-back best. One that is set as it was solved keeps the angle it was solved with, where
+ * rounding would else turn the slot by a ten-thousandth of a degree.
+ */
+function angleFor(places: readonly StringPlace[], rule: SlotRule, setSetback: number | undefined): number {
+  const free = rounded(slotLine(places, rule).angleDeg);
+  if (setSetback === undefined) return free;
+  const suits = rounded(slotLine(places, rule, { angleDeg: free }).centreMm) === setSetback;
+  return suits ? free : rounded(slotLine(places, rule, { centreMm: setSetback }).angleDeg);
 }

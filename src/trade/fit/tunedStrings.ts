@@ -48,7 +48,7 @@ export function tunedStrings(design: Design): readonly TunedString[] {
 
 function tunedString({ strings, guitar }: Design, x: number, i: number): TunedString {
   const [diameter, core] = [strings.diameters[i] as number, strings.cores[i] as number];
-  const note = strings.notes[i] as string;
+  const note = (strings.notes[i] as string).trim();
   const spec =
     core >= diameter - SAME
       ? { ...plainString(diameter), coreMm: core }
@@ -76,7 +76,7 @@ const SAME = 0.005;
 function tooFew(list: (typeof LISTS)[number], { strings }: Design): Problem {
   return misfit(
     `strings.${list}`,
-    `${strings[list].length} ${strings[list].length === 1 ? 'entry' : 'entries'}`,
+    `a list of ${strings[list].length}`,
     `one for each of ${strings.count} strings`,
     'Give one for each string, treble first.',
   );

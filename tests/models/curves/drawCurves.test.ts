@@ -348,12 +348,12 @@ describe('misfits without a number', () => {
       {
         code: 'does-not-fit',
         path: 'strings.diameters',
-        value: '6 entries',
+        value: 'a list of 6',
         allowed: 'one for each of 7 strings',
       },
     ]);
     const one = { 'strings.spacing': 'gaps', 'strings.diameters': ['0.012 in'] };
-    expect(problemsOf(designText(one))).toMatchObject([{ value: '1 entry' }]);
+    expect(problemsOf(designText(one))).toMatchObject([{ value: 'a list of 1' }]);
   });
 
   test('half-round tips need a last piece of the wing that is longer than their round', () => {
