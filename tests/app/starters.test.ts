@@ -19,14 +19,21 @@ test('every starter of the index can be made, and is told apart by its name', as
   }
 });
 
-test('a starter can be taken on one’s own guitar: its bridge and name, the other’s guitar and strings', async () => {
+test('a starter can be taken on one’s own guitar: its bridge and name, the other’s guitar, action and strings', async () => {
   const [starter] = await loadStarters(read);
   if (!starter) throw new Error('no starters');
-  const mine = designText({ 'guitar.scale': '24.9 in', 'guitar.hand': 'left', 'strings.spread': 53.5 });
+  const mine = designText({
+    'guitar.scale': '24.9 in',
+    'guitar.hand': 'left',
+    'strings.spread': 53.5,
+    'action.treble': 1.7,
+  });
   const taken = keepGuitar(starter.text, mine);
   expect(taken.guitar).toEqual({ ...mine.guitar, name: starter.name });
+  expect(taken.action).toEqual(mine.action);
   expect(taken.strings).toEqual(mine.strings);
-  expect({ ...taken, guitar: 0, strings: 0 }).toEqual({ ...starter.text, guitar: 0, strings: 0 });
+  const bridge = { guitar: 0, action: 0, strings: 0 };
+  expect({ ...taken, ...bridge }).toEqual({ ...starter.text, ...bridge });
 });
 
 test('a starter that is missing says which', async () => {
