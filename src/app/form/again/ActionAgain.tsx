@@ -22,7 +22,7 @@ export function ActionAgain({ field, isFaulty, faults }: AgainProps) {
   return (
     <>
       <table className="again-table">
-        <caption>Measure the action over the 12th fret once more, in mm.</caption>
+        <caption>Measure the action over the 12th fret once more.</caption>
         <thead>
           <tr>
             <th scope="col">string</th>
@@ -79,11 +79,11 @@ function TakeOver({ saddles }: { saddles: readonly CorrectedSaddle[] }) {
     places,
     saddles.map(({ change }) => change),
   );
-  const under = saddles.filter(({ showing }) => showing <= 0).length > 0;
+  const under = saddles.some(({ showing }) => showing <= 0);
   const { used } = fit.solved['saddle.showing'];
   return (
     <p className="take-over">
-      {how === 'set' && Math.abs(middle) >= NONE && (
+      {how === 'set' && !under && Math.abs(middle) >= NONE && (
         <button
           type="button"
           onClick={() =>

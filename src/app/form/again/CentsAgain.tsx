@@ -6,6 +6,7 @@ import { entryAt, withEntry } from '../strings/stringLists.ts';
 import type { AgainProps } from './againProps.ts';
 import { withSetbacksTaken } from './takenOver.ts';
 import { useMeasured } from './useMeasured.ts';
+import { withinReach } from './withinReach.ts';
 
 const PATH = 'action.cents';
 
@@ -16,7 +17,7 @@ export function CentsAgain({ field, isFaulty, faults }: AgainProps) {
   const notes = useApp(({ history }) => history.present.strings.notes);
   const cents = useApp(({ history }) => history.present.action.cents);
   const fit = useMeasured();
-  const setbacks = fit?.report.measured.setbacks ?? [];
+  const setbacks = fit?.report.measured.setbacks.map(withinReach) ?? [];
   const strings = Array.from({ length: count }, (_, at) => at);
   return (
     <>

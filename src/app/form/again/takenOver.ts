@@ -3,8 +3,8 @@ import type { MeasuredAgain } from '../../../trade/fit/measuredAgain.ts';
 import { entryAt } from '../strings/stringLists.ts';
 
 /**
- * The design with the corrected set-backs as its measured ones, to a hundredth of a millimetre, and the cents that they
- * came from cleared: they have been heard. Strings without cents, or whose cents nothing cures, stay as they are.
+ * The design with corrected set-backs as its measured ones, to a hundredth of a millimetre, and the cents that they came
+ * from cleared: they have been heard. Strings without a corrected one stay as they are.
  */
 export function withSetbacksTaken(
   text: DesignText,

@@ -2,7 +2,7 @@ import { Fragment } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { FIELDS } from '../../../design/fields.ts';
 import { given, mend, type Problem } from '../../../design/problem.ts';
-import { problemsAt } from '../../store/judge.ts';
+import { judge, problemsAt } from '../../store/judge.ts';
 import { useApp, useAppStore } from '../../store/useApp.ts';
 import { EntryInput } from '../EntryInput.tsx';
 import { readable } from '../readable.ts';
@@ -82,7 +82,7 @@ export function StringTable() {
 function StringRow({ at, faults }: { at: number; faults: readonly Problem[] }) {
   const store = useAppStore();
   const strings = useApp(({ history }) => history.present.strings);
-  const computed = useApp(({ lastGood }) => lastGood?.fit.slot.wanted[at]?.saddleMm);
+  const computed = useApp(({ history }) => judge(history.present).accepted?.fit.slot.wanted[at]?.saddleMm);
   const plain = isPlain(strings, at);
   const cell = (list: List) => {
     const path = `strings.${list}`;
@@ -167,7 +167,7 @@ function ClearSetbacks() {
 
 /** How hard the strings pull, and what that asks of whoever strings the guitar. */
 function Pull() {
-  const strings = useApp(({ lastGood }) => lastGood?.fit.strings);
+  const strings = useApp(({ history }) => judge(history.present).accepted?.fit.strings);
   const pulls = strings?.map(({ tensionN }) => tensionN) ?? [];
   const all = pulls.reduce((sum, pull) => sum + pull, 0);
   return (
