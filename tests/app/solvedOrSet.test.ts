@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type Place, placeOf } from '../../src/app/store/fieldAt.ts';
-import { judge } from '../../src/app/store/judge.ts';
+import { judge, problemsAt } from '../../src/app/store/judge.ts';
 import { choiceOf, howFound, numberOf, setByHand, solvedAgain } from '../../src/app/store/solvedOrSet.ts';
 import { createAppStore } from '../../src/app/store/store.ts';
 import { initialDesign } from '../../src/design/initial.ts';
@@ -115,4 +115,13 @@ test('several fields typed together are one step, and quick typing at one path j
   expect(store.getState().history.past).toEqual([before]);
   store.undo();
   expect(store.getState().history.present).toBe(before);
+});
+
+test('a solved number that can’t be is a problem at its own path, beside the last good design’s', () => {
+  const store = createAppStore({ text: initialDesign() });
+  const good = store.getState().lastGood?.fit.solved['top.thickness'].solved;
+  store.edit('action.planeHeight', 19);
+  const [problem] = problemsAt(store.getState().history.present, 'top.thickness');
+  expect(problem).toMatchObject({ code: 'does-not-fit', value: expect.stringContaining('as solved') });
+  expect(store.getState().lastGood?.fit.solved['top.thickness'].solved).toBe(good);
 });

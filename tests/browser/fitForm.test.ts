@@ -95,6 +95,17 @@ describe('the fit, in the form', () => {
     expect(await saved(page)).toEqual(before);
   });
 
+  test('a solved number that cannot be says so in its row', async ({ page }) => {
+    await page.locator('#field-action-planeHeight').fill('19');
+    const row = page.locator('[data-path="top.thickness"]');
+    await expect
+      .poll(() => row.locator('.problems').textContent())
+      .toMatch(/as solved,? does not fit\. 5 to 18 mm/);
+    await page.screenshot({ path: picture('fit-solved-amiss') });
+    await undo(page);
+    await expect.poll(() => row.locator('.problems').textContent()).toBe('');
+  });
+
   test('a set thickness turns the wanted showing into a solved one', async ({ page }) => {
     const row = page.locator('[data-path="saddle.showing"]');
     expect(await row.locator('label').textContent()).toBe('Saddle showing, wanted');

@@ -111,7 +111,7 @@ describe('the main job, by the page', () => {
   test('follows the wing tip, the crown, the slot angle and the pin taper', async ({ page }) => {
     const tip = await change(page, 'top', 'tip', '4');
     expect(tip.after, 'a thicker tip is more wood').toBeGreaterThan(tip.before + 100);
-    const crown = await change(page, 'top', 'crownRadius', '10 in');
+    const crown = await change(page, 'top', 'crownRadius', '12 in');
     expect(crown.after, 'a rounder crown is less wood').toBeLessThan(crown.before - 100);
     await page.getByRole('button', { name: 'as reamed' }).or(page.getByLabel('as reamed')).first().click();
     await solidVolume(page);

@@ -1,6 +1,6 @@
 import { applies } from '../../design/applies.ts';
 import { isListField } from '../../design/fields/kinds.ts';
-import { mend } from '../../design/problem.ts';
+import { given, mend, type Problem } from '../../design/problem.ts';
 import { type Place, typedAt } from '../store/fieldAt.ts';
 import { problemsAt } from '../store/judge.ts';
 import { howFound, isSolvable, numberOf } from '../store/solvedOrSet.ts';
@@ -20,12 +20,9 @@ export function FieldRow({ place }: { place: Place }) {
   const { path, field } = place;
   const typed = useApp((state) => typedAt(state.history.present, place));
   const problems = useApp((state) => problemsAt(state.history.present, path));
-  const shown = useApp(({ history: { present } }) => {
-    if (problems.length > 0) return true;
-    return (
-      numberOf(place) === undefined && (applies(path, present) || howFound(present, place) !== undefined)
-    );
-  });
+  const how = useApp(({ history }) => howFound(history.present, place));
+  const says = useApp(({ history }) => numberOf(place) === undefined && applies(path, history.present));
+  const shown = says || how !== undefined || problems.length > 0;
   const selected = useApp((state) => state.session.selected === path);
   const row = useCall(path);
   if (!shown || isListField(field)) return null;
@@ -52,9 +49,16 @@ export function FieldRow({ place }: { place: Place }) {
       </p>
       <div id={id.problem} className="problems" aria-live="polite">
         {problems.map((problem) => (
-          <p key={`${problem.code} ${problem.path} ${problem.allowed}`}>{mend(problem)}</p>
+          <p key={`${problem.code} ${problem.path} ${problem.allowed}`}>
+            {how === 'solved' ? saySolved(problem) : mend(problem)}
+          </p>
         ))}
       </div>
     </div>
   );
+}
+
+/** What was solved stands nowhere else while it can't be: the row shows the last good design's. */
+function saySolved(problem: Problem): string {
+  return `${given(problem)} does not fit. ${mend(problem)}`;
 }

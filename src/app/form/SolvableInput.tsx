@@ -2,6 +2,7 @@ import type { DesignText } from '../../design/design.ts';
 import { type NumberField, UNIT_OF } from '../../design/fields/kinds.ts';
 import type { SolvablePath } from '../../trade/fit/placeDesign.ts';
 import { type Place, placeOf } from '../store/fieldAt.ts';
+import { judge } from '../store/judge.ts';
 import { choiceOf, howFound, setByHand, solvedAgain, waySolved } from '../store/solvedOrSet.ts';
 import { useApp, useAppStore } from '../store/useApp.ts';
 import { fieldId } from './fieldId.ts';
@@ -19,6 +20,7 @@ export function SolvableInput(props: InputProps<NumberField>) {
   const place = placeOf(path) as Place;
   const how = useApp(({ history }) => howFound(history.present, place));
   const solved = useApp(({ lastGood }) => lastGood?.fit.solved);
+  const current = useApp(({ history }) => judge(history.present).ok);
   const number = solved?.[path as SolvablePath].solved;
 
   if (how === 'wanted')
@@ -66,7 +68,7 @@ export function SolvableInput(props: InputProps<NumberField>) {
       <span className={unit === '' ? 'quantity' : `quantity in-${field.kind}`}>
         <input
           id={id}
-          className="solved"
+          className={current ? 'solved' : 'solved earlier'}
           type="text"
           readOnly
           value={number === undefined ? '' : readable(number)}
