@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
 import { essence } from '../../src/app/form/essence.ts';
+import { acceptDesign } from '../../src/design/acceptDesign.ts';
 import type { DesignText } from '../../src/design/design.ts';
 import { GROUPS } from '../../src/design/fields.ts';
+import { initialDesign } from '../../src/design/initial.ts';
 import { designText } from '../support/change.ts';
 
 const text = designText();
@@ -53,4 +55,11 @@ test('what can’t be made is said as typed', () => {
   expect(essence('top', { ...text, top: { ...text.top, ...solved } })).toBe('thickness solved · tips 3');
   expect(essence('top', { ...text, top: { ...text.top, thickness: 'thick' } })).toBe('thick thick · tips 3');
   expect(essence('strings', { ...text, strings: { ...text.strings, count: '' } })).toBe('Light · 55 wide');
+});
+
+test('a solved number is said as such', () => {
+  const { fit } = acceptDesign(initialDesign());
+  const at = (path: 'top.thickness' | 'saddle.angle') => fit.solved[path].solved.toFixed(2);
+  expect(essence('top', initialDesign(), fit.solved)).toBe(`${at('top.thickness')} solved · tips 3`);
+  expect(essence('saddle', initialDesign(), fit.solved)).toBe(`3.2 × 74 · ${at('saddle.angle')}° solved`);
 });

@@ -3,6 +3,7 @@ import { type Field, isNumberField, UNIT_OF } from '../../design/fields/kinds.ts
 import { roundForReading } from '../../design/problem.ts';
 import { readQuantity } from '../../design/quantity.ts';
 import { type Place, placeOf, typedAt } from '../store/fieldAt.ts';
+import { choiceOf, howFound } from '../store/solvedOrSet.ts';
 import { useApp } from '../store/useApp.ts';
 import './bench-note.css';
 import { ValueSlide } from './ValueSlide.tsx';
@@ -11,7 +12,10 @@ import { ValueSlide } from './ValueSlide.tsx';
 export function BenchNote() {
   const selected = useApp(({ session }) => session.selected);
   const place = selected === undefined ? undefined : placeOf(selected);
-  const has = useApp(({ history }) => place !== undefined && applies(place.path, history.present));
+  const how = useApp(({ history }) => place && howFound(history.present, place));
+  const has = useApp(
+    ({ history }) => place !== undefined && (how !== undefined || applies(place.path, history.present)),
+  );
   if (!place || !has) {
     return (
       <div className="bench-note" role="note">
@@ -28,9 +32,9 @@ export function BenchNote() {
         {place.field.label} <span>{range(place.field)}</span>
       </h3>
       <p>
-        {place.field.help} <InMillimetres place={place} />
+        {place.field.help} {how === 'solved' && choiceOf(place)?.field.help} <InMillimetres place={place} />
       </p>
-      {isNumberField(place.field) && <ValueSlide path={place.path} field={place.field} />}
+      {isNumberField(place.field) && how !== 'solved' && <ValueSlide path={place.path} field={place.field} />}
     </div>
   );
 }
@@ -44,7 +48,14 @@ function range(field: Field): string {
 /** What a length typed in another unit is in millimetres. */
 function InMillimetres({ place }: { place: Place }) {
   const typed = useApp(({ history }) => typedAt(history.present, place));
-  if (place.field.kind !== 'length' || typeof typed !== 'string' || !/[a-z"″'′]/i.test(typed)) return null;
+  const how = useApp(({ history }) => howFound(history.present, place));
+  if (
+    how === 'solved' ||
+    place.field.kind !== 'length' ||
+    typeof typed !== 'string' ||
+    !/[a-z"″'′]/i.test(typed)
+  )
+    return null;
   const read = readQuantity(typed, 'length');
   return read.ok ? <span className="converted">{roundForReading(read.value)} mm.</span> : null;
 }

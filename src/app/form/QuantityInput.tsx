@@ -1,13 +1,20 @@
+import type { ReactNode } from 'react';
 import { type NumberField, UNIT_OF } from '../../design/fields/kinds.ts';
 import { kept } from '../store/fieldAt.ts';
 import { useAppStore } from '../store/useApp.ts';
 import { fieldId } from './fieldId.ts';
 import type { InputProps } from './inputProps.ts';
-import { stepByKey } from './stepByKey.ts';
+import { keySteps } from './keySteps.ts';
+import { stepTyped } from './typedForm.ts';
 import { useScrub } from './useScrub.ts';
 
+interface QuantityInputProps extends InputProps<NumberField> {
+  /** What stands beside its name. */
+  readonly children?: ReactNode;
+}
+
 /** A number with a unit, shown as typed. Arrow keys step it; its name can be dragged sideways. */
-export function QuantityInput({ path, field, typed, invalid, describedBy }: InputProps<NumberField>) {
+export function QuantityInput({ path, field, typed, invalid, describedBy, children }: QuantityInputProps) {
   const store = useAppStore();
   const id = fieldId(path).input;
   const shown = Array.isArray(typed) ? '' : (typed as number | string);
@@ -16,9 +23,12 @@ export function QuantityInput({ path, field, typed, invalid, describedBy }: Inpu
   const unit = field.kind === 'length' || /[^\d\s.,/+-]/.test(String(shown)) ? '' : UNIT_OF[field.kind];
   return (
     <>
-      <label htmlFor={id} className="scrub" {...scrub}>
-        {field.label}
-      </label>
+      <span className="named">
+        <label htmlFor={id} className="scrub" {...scrub}>
+          {field.label}
+        </label>{' '}
+        {children}
+      </span>
       <span className={unit === '' ? 'quantity' : `quantity in-${field.kind}`}>
         <input
           id={id}
@@ -32,8 +42,8 @@ export function QuantityInput({ path, field, typed, invalid, describedBy }: Inpu
           onFocus={(event) => event.target.select()}
           onChange={(event) => store.edit(path, kept(event.target.value))}
           onKeyDown={(event) => {
-            const next = stepByKey(event, shown, field);
-            if (next !== undefined) store.edit(path, next);
+            const steps = keySteps(event);
+            if (steps !== undefined) store.edit(path, stepTyped(shown, field, steps));
           }}
         />
         {unit !== '' && <span className="unit">{unit}</span>}

@@ -1,6 +1,8 @@
 import type { DesignText, Typed } from '../../design/design.ts';
 import type { Group } from '../../design/fields.ts';
+import type { Fit } from '../../trade/fit/placeDesign.ts';
 import { plainText } from './plainText.ts';
+import { readable } from './readable.ts';
 
 const COUNTS: Readonly<Record<string, string>> = {
   4: 'four',
@@ -14,7 +16,9 @@ const COUNTS: Readonly<Record<string, string>> = {
   12: 'twelve',
 };
 
-const LINES: Readonly<Record<Group, (d: DesignText) => readonly string[]>> = {
+type Solved = Fit['solved'] | undefined;
+
+const LINES: Readonly<Record<Group, (d: DesignText, solved: Solved) => readonly string[]>> = {
   guitar: ({ guitar: g }) => [
     g.hand === 'left' ? 'left-handed' : '',
     plainText(g.scale),
@@ -36,23 +40,29 @@ const LINES: Readonly<Record<Group, (d: DesignText) => readonly string[]>> = {
         ? 'flat'
         : `${u.shape === 'cylinder' ? 'arch' : 'dome'} ${radius(u.radius)}`,
   ],
-  top: ({ top: t }) => [
-    t.thicknessBy === 'set' ? `${plainText(t.thickness)} thick` : 'thickness solved',
+  top: ({ top: t }, solved) => [
+    t.thicknessBy === 'set'
+      ? `${plainText(t.thickness)} thick`
+      : found('thickness', solved?.['top.thickness'].solved),
     `tips ${plainText(t.tip)}`,
   ],
-  saddle: ({ saddle: s }) => [
+  saddle: ({ saddle: s }, solved) => [
     s.ends === 'open'
       ? `${plainText(s.slotWidth)} open`
       : `${plainText(s.slotWidth)} × ${plainText(s.slotLength)}`,
-    s.angleBy === 'set' ? degrees(s.angle) : 'angle solved',
+    s.angleBy === 'set' ? degrees(s.angle) : found('angle', solved?.['saddle.angle'].solved, '°'),
   ],
   pins: ({ pins: p }) => [plainText(p.drill), p.taper === 0 ? 'parallel' : `${degrees(p.taper)} taper`],
   timber: ({ timber: t }) => [plainText(t.name)],
 };
 
-/** What a closed group says of itself in one line: `645 · dome 25 ft`. Values as typed. */
-export function essence(group: Group, design: DesignText): string {
-  return LINES[group](design)
+/**
+ * What a closed group says of itself in one line: `645 · dome 25 ft`. Values as typed.
+ *
+ * @param solved numbers solved from the guitar, of the last good design
+ */
+export function essence(group: Group, design: DesignText, solved?: Solved): string {
+  return LINES[group](design, solved)
     .filter((part) => part !== '')
     .join(' · ');
 }
@@ -73,4 +83,8 @@ function radius(typed: Typed): string {
 function degrees(typed: Typed): string {
   const text = plainText(typed);
   return /\d$/.test(text) ? `${text}°` : text;
+}
+
+function found(what: string, solved: number | undefined, unit = ''): string {
+  return solved === undefined ? `${what} solved` : `${readable(solved)}${unit} solved`;
 }

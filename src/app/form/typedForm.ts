@@ -93,8 +93,10 @@ function fractionStep(step: number): number {
   return 1 / Math.min(FINEST, Math.max(1, 2 ** halvings));
 }
 
+/** As many as it takes to write the step: 0.5 has one, the 0.0254 mm of a thousandth of an inch four. */
 function decimalsOf(step: number): number {
-  return Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
+  const decimals = [0, 1, 2, 3, 4, 5].find((n) => Math.abs(step - Number(step.toFixed(n))) < 1e-9);
+  return decimals ?? 6;
 }
 
 function asDecimal(size: number, { decimals, comma }: TypedForm): string {

@@ -5,12 +5,15 @@ import type { GROUPS } from '../../design/fields.ts';
 import { placeOf, typedAt, withTyped } from './fieldAt.ts';
 import { begin, change, closeStep, type History, hold, redo, replace, undo } from './history.ts';
 import { judge } from './judge.ts';
+import { numberOf } from './solvedOrSet.ts';
 import type { AppState, DesignFile, Part, Session, Theme } from './state.ts';
 
 /** The one store: document, session and part. Everything else is derived by selectors. */
 export interface AppStore extends StoreApi<AppState> {
   /** Types one field anew. Never refused: what can't be made is kept as typed, with its problems. */
   readonly edit: (path: string, typed: Typed) => void;
+  /** Types several fields anew that go together. In quick succession, changes at one path are one step. */
+  readonly revise: (path: string, anew: (text: DesignText) => DesignText) => void;
   /** Puts another document in the place of the present one, as one step that can be undone. */
   readonly replaceDesign: (text: DesignText) => void;
   /** Until `closeStep`, all changes of this field are one step. */
@@ -66,22 +69,30 @@ export function createAppStore(beginning: Beginning, now: () => number = () => p
     setState(({ session }) => ({ session: { ...session, ...part } }));
   const select = (path: string | undefined) => {
     const { session } = getState();
-    const place = path === undefined ? undefined : placeOf(path);
+    const place = path === undefined ? undefined : rowOf(path);
     if (session.selected === place?.path && (!place || session.openGroups.has(place.group))) return;
     const openGroups = place ? new Set(session.openGroups).add(place.group) : session.openGroups;
     setSession({ selected: place?.path, openGroups });
   };
 
+  const revise = (path: string, anew: (text: DesignText) => DesignText) => {
+    const { history } = getState();
+    const text = anew(history.present);
+    if (text !== history.present) setHistory(change(history, text, path, now()));
+  };
+
   return Object.assign(store, {
     edit: (path: string, typed: Typed) => {
       const place = placeOf(path);
-      const { history } = getState();
-      if (!place || typedAt(history.present, place) === typed) return;
-      const changed = withTyped(history.present, place, typed);
-      // every string added has a place in each list at once
-      const text = place.path === 'strings.count' ? enoughStrings(changed) : changed;
-      setHistory(change(history, text, place.path, now()));
+      if (!place) return;
+      revise(place.path, (text) => {
+        if (typedAt(text, place) === typed) return text;
+        const changed = withTyped(text, place, typed);
+        // every string added has a place in each list at once
+        return place.path === 'strings.count' ? enoughStrings(changed) : changed;
+      });
     },
+    revise,
     replaceDesign: (text: DesignText) => setHistory(replace(getState().history, text)),
     hold: (path: string) => setHistory(hold(closeStep(getState().history), path, now())),
     closeStep: () => setHistory(closeStep(getState().history)),
@@ -91,7 +102,7 @@ export function createAppStore(beginning: Beginning, now: () => number = () => p
     callTo: (path: string) => {
       select(path);
       const { session } = getState();
-      const place = placeOf(path);
+      const place = rowOf(path);
       if (place)
         setSession({ call: { path: place.path, count: session.call.count + 1 }, figuresInFront: false });
     },
@@ -109,4 +120,10 @@ export function createAppStore(beginning: Beginning, now: () => number = () => p
     setSession,
     setPart: (part: Partial<Part>) => setState((state) => ({ part: { ...state.part, ...part } })),
   });
+}
+
+/** The place whose row in the form stands for a path: a choice between solved and set by hand stands in its number's. */
+function rowOf(path: string) {
+  const place = placeOf(path);
+  return place && (numberOf(place) ?? place);
 }

@@ -1,0 +1,89 @@
+import type { DesignText } from '../../design/design.ts';
+import { type NumberField, UNIT_OF } from '../../design/fields/kinds.ts';
+import type { SolvablePath } from '../../trade/fit/placeDesign.ts';
+import { type Place, placeOf } from '../store/fieldAt.ts';
+import { judge } from '../store/judge.ts';
+import { choiceOf, howFound, setByHand, solvedAgain, waySolved } from '../store/solvedOrSet.ts';
+import { useApp, useAppStore } from '../store/useApp.ts';
+import { fieldId } from './fieldId.ts';
+import type { InputProps } from './inputProps.ts';
+import { QuantityInput } from './QuantityInput.tsx';
+import { readable } from './readable.ts';
+
+/**
+ * A number that is solved from the guitar, with a mark to set it by hand; or one set by hand, with the solved number
+ * beside it to go back to.
+ */
+export function SolvableInput(props: InputProps<NumberField>) {
+  const { path, field } = props;
+  const store = useAppStore();
+  const place = placeOf(path) as Place;
+  const how = useApp(({ history }) => howFound(history.present, place));
+  const solved = useApp(({ lastGood }) => lastGood?.fit.solved);
+  const current = useApp(({ history }) => judge(history.present).ok);
+  const number = solved?.[path as SolvablePath].solved;
+
+  if (how === 'wanted')
+    return <QuantityInput {...props} field={{ ...field, label: `${field.label}, wanted` }} />;
+
+  const change = (anew: (text: DesignText) => DesignText) => {
+    store.replaceDesign(anew(store.getState().history.present));
+    // the button goes with the press: the caret stays in its row
+    store.callTo(path);
+  };
+  const word = wordOf(place);
+  const unit = field.kind === 'angle' ? '°' : '';
+  const said = number === undefined ? '' : ` ${readable(number)}${unit}`;
+  if (how === 'set') {
+    return (
+      <QuantityInput {...props}>
+        <button
+          type="button"
+          className="solved-mark beside"
+          title="Press to go back to it"
+          onClick={() => change((text) => solvedAgain(text, place))}
+        >
+          {word}
+          <span className="number">{said}</span>
+          <span className="unseen">: press to go back</span>
+        </button>
+      </QuantityInput>
+    );
+  }
+  const id = fieldId(path).input;
+  return (
+    <>
+      <span className="named">
+        <label htmlFor={id}>{field.label}</label>{' '}
+        <button
+          type="button"
+          className="solved-mark"
+          title="Press to set it by hand"
+          onClick={() => change((text) => setByHand(text, place, solved))}
+        >
+          {word}
+          <span className="unseen">: press to set it by hand</span>
+        </button>
+      </span>
+      <span className={unit === '' ? 'quantity' : `quantity in-${field.kind}`}>
+        <input
+          id={id}
+          className={current ? 'solved' : 'solved earlier'}
+          type="text"
+          readOnly
+          value={number === undefined ? '' : readable(number)}
+          aria-invalid={props.invalid}
+          aria-describedby={props.describedBy}
+        />
+        {unit !== '' && <span className="unit">{UNIT_OF[field.kind]}</span>}
+      </span>
+    </>
+  );
+}
+
+/** What the mark says: `solved`, or what is followed. */
+function wordOf(place: Place): string {
+  const field = choiceOf(place)?.field;
+  const way = field && waySolved(field);
+  return field?.kind === 'choice' && way && way !== 'solved' ? (field.choices[way] ?? way) : 'solved';
+}
