@@ -2,12 +2,14 @@ import type { Curves } from '../../../models/curves/curves.ts';
 import { acceptDesign } from '../../../src/design/acceptDesign.ts';
 import type { Design, DesignText } from '../../design/design.ts';
 import { DesignError, type Problem } from '../../design/problem.ts';
+import type { Fit } from '../../trade/fit/placeDesign.ts';
 import { placeOf } from './fieldAt.ts';
 
-/** A design that can be made, with its curves. */
+/** A design that can be made, with how it fits its guitar and its curves. */
 export interface Accepted {
   readonly text: DesignText;
   readonly design: Design;
+  readonly fit: Fit;
   readonly curves: Curves;
 }
 
