@@ -127,6 +127,18 @@ export const FORMULAS = {
     text: 'turn in plan over the saddle, from the nut to the pin; the strings’ spread at the nut is taken as 0.65 of that at the saddle',
     grounds: [ground('derived', 'plane geometry'), ground('practice', 'the share 0.65')],
   },
+  'measured-setback': {
+    name: 'Corrected set-back',
+    text: 'δ = (L₀ − q·L₁₂)/(q − 1), q = (L₀/L₁₂)·2^(−cents/1200), added to the present set-back: about 0.37 mm a cent on a scale of 645',
+    grounds: [
+      ground('derived', 'exact for lengths; what stretch and stiffness add is taken to stay as measured'),
+    ],
+  },
+  'measured-saddle': {
+    name: 'Corrected saddle',
+    text: 'change = 2·(wanted − measured action at the 12th fret)',
+    grounds: [ground('derived', 'the 12th fret lies half way, and the nut stays')],
+  },
 } as const satisfies Readonly<Record<string, Formula>>;
 
 export type FormulaId = keyof typeof FORMULAS;

@@ -5,6 +5,7 @@ import { judge } from '../store/judge.ts';
 import { useApp } from '../store/useApp.ts';
 import './fit.css';
 import { Intonation } from './Intonation.tsx';
+import { MeasuredAgain } from './MeasuredAgain.tsx';
 import { OverSaddle } from './OverSaddle.tsx';
 import { Pull } from './Pull.tsx';
 import { RemarkList } from './RemarkList.tsx';
@@ -36,6 +37,7 @@ export function Fit() {
       <RemarkList remarks={report.remarks} />
       <Intonation accepted={accepted} report={report} />
       <OverSaddle accepted={accepted} report={report} />
+      <MeasuredAgain accepted={accepted} report={report} />
       <Pull accepted={accepted} report={report} />
     </section>
   );

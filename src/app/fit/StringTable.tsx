@@ -31,7 +31,7 @@ export function StringTable({ name, columns, strings, shown, onShow }: StringTab
                 <button
                   type="button"
                   aria-expanded={key === open}
-                  aria-label={`${whole}, ${unit}: how it comes about`}
+                  aria-label={`${whole}${unit && `, ${unit}`}: how it comes about`}
                   title={whole}
                   onClick={() => setOpen(key === open ? undefined : key)}
                 >

@@ -4,9 +4,9 @@ import type { Fit } from '../../trade/fit/placeDesign.ts';
 import { fixed } from '../figures/figure.ts';
 import { type Drawn, type Mark, type Pen, stroke, WIDTH, word } from './mark.ts';
 
-const HEIGHT = 176;
+const HEIGHT = 184;
 /** The plot's own box, px. */
-const BOX = { left: 30, right: WIDTH - 30, top: 18, bottom: HEIGHT - 30 } as const;
+const BOX = { left: 30, right: WIDTH - 30, top: 26, bottom: HEIGHT - 30 } as const;
 /** Steps between the cents that are written, the first that leaves few enough of them. */
 const STEPS = [0.5, 1, 2, 5, 10, 20, 50] as const;
 const MOST_TICKS = 6;
@@ -35,7 +35,7 @@ export function intonationPicture(fit: Fit, crowns: readonly Crown[], shown: num
     BOX.bottom - ((cents - range.low) * (BOX.bottom - BOX.top)) / (range.high - range.low);
   const marks: Mark[] = [
     word('unit', 'cents', [0, 10], 'start', 'soft'),
-    word('frets', 'fret', [WIDTH - 26, BOX.bottom + 13], 'start', 'soft'),
+    word('frets', 'fret', [across(10.5), BOX.bottom + 14], 'middle', 'soft'),
   ];
   for (const cents of range.ticks) {
     const zero = cents === 0;
@@ -117,8 +117,9 @@ function apart(
     const above = sorted[k - 1];
     if (above) name.at = Math.max(name.at, above.at + LINE);
   }
-  const over = (sorted[sorted.length - 1]?.at ?? 0) - BOX.bottom;
-  let most = BOX.bottom;
+  const lowest = BOX.bottom - 4;
+  const over = (sorted[sorted.length - 1]?.at ?? 0) - lowest;
+  let most: number = lowest;
   if (over > 0)
     for (const name of sorted.reverse()) {
       name.at = Math.min(name.at, most);

@@ -27,16 +27,16 @@ export function slotFigures({ guitar, saddle, action }: Design, { slot, solved }
     nutToSlot('… at the last string', line.bassMm),
     {
       label: 'Slot angle',
-      value: fixed(line.angleDeg, 2),
-      unit: '°',
+      value: `${fixed(line.angleDeg, 2)}°`,
+      unit: '',
       ...sourced(['I4', 'I2'], inputs),
       ...beside(solved['saddle.angle'], (n) => `${fixed(n, 2)}°`),
       path: 'saddle.angle',
     },
     {
       label: 'With α = 1, a lower bound',
-      value: `${fixed(scale + least.centreMm, 2)} mm, ${fixed(least.angleDeg, 2)}`,
-      unit: '°',
+      value: `${fixed(scale + least.centreMm, 2)} mm, ${fixed(least.angleDeg, 2)}°`,
+      unit: '',
       ...sourced(
         ['I4'],
         `the same strings with ends that clamp least: set-back ${fixed(least.trebleMm, 2)}, ${fixed(least.centreMm, 2)} and ${fixed(least.bassMm, 2)} mm at the first string, the centre line and the last`,
