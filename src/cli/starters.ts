@@ -5,7 +5,10 @@ import { STARTER_FILES } from './starterFiles.ts';
 /** Lists the designs to start from. */
 export const starters: Command = {
   about: 'list the designs to start from',
-  help: helpText('starters', 'Lists the starters, a line each: the word that `new` takes, and what it is.'),
+  help: helpText(
+    'starters',
+    'Lists the starters, a line each: the word that `new` takes, and what it is. All are\ninvented for Pinbridge.',
+  ),
   async run(argv, io) {
     const { positionals } = readArguments(argv, {});
     if (positionals.length > 0) throw new UseError('starters takes no arguments; `new STARTER` prints one.');

@@ -3,6 +3,9 @@ import { distance, type Point } from '../../models/curves/segment.ts';
 /** Stretches into which the wood between slot and hole is cut: over a crown of 150 mm they sag by less than 1e-3 mm. */
 const STRETCHES = 16;
 
+/** How far behind the crown its own foot is taken to be, mm: no point of the wood may lie right under it. */
+const UNDER_CROWN = 0.05;
+
 /** A ramp cut from the pin hole toward the saddle, mm, as the channel's fields say. */
 export interface Ramp {
   /** From the hole's middle to where it comes out of the top. */
@@ -45,9 +48,10 @@ export function woodBehind(b: Behind): readonly Point[] {
   const tilt = (b.tilt * Math.PI) / 180;
   // a tilted slot is wider at the surface, and further forward where the crowned top lies lower
   const backEdge = b.slotWidth / 2 / Math.cos(tilt) + (b.top(b.crown[0]) - b.top(0)) * Math.tan(tilt);
-  const start = (across(b.crown) + backEdge) / -across(direction);
+  // a crown filed back, or leaning back, may overhang the slot's edge: then the wood begins beneath it
+  const start = Math.max(UNDER_CROWN, (across(b.crown) + backEdge) / -across(direction));
   const entry = far - b.holeRadius;
-  if (!(start > 0 && start < entry)) {
+  if (!(start < entry)) {
     throw new RangeError(
       `the hole’s edge, ${entry} mm behind the crown, must lie behind the slot’s (${start} mm)`,
     );

@@ -1,29 +1,29 @@
 import { expect, test } from 'vitest';
 import { createDrafter } from '../../models/draft/draftMesh.ts';
-import { initialDesign } from '../../src/design/initial.ts';
 import { DesignError } from '../../src/design/problem.ts';
 import { draft } from '../../workers/draft.ts';
 import { draftService } from '../../workers/draftService.ts';
 import type { DraftCall, Reply } from '../../workers/protocol.ts';
 import { serve } from '../../workers/serve.ts';
+import { designText } from '../support/change.ts';
 import { fakeLine } from './fakeLine.ts';
 
 const drafter = await createDrafter();
 
 test('a draft has a mesh, its volume and how long it took', () => {
-  const { mesh, volumeMm3, ms } = draft(drafter, initialDesign(), 'drilled');
+  const { mesh, volumeMm3, ms } = draft(drafter, designText(), 'drilled');
   expect(mesh.triangles.length / 3).toBeGreaterThan(1000);
   expect(volumeMm3).toBeGreaterThan(10_000);
   expect(ms).toBeGreaterThan(0);
 });
 
 test('reamed holes take more wood than drilled ones', () => {
-  const volume = (holes: 'drilled' | 'reamed') => draft(drafter, initialDesign(), holes).volumeMm3;
+  const volume = (holes: 'drilled' | 'reamed') => draft(drafter, designText(), holes).volumeMm3;
   expect(volume('reamed')).toBeLessThan(volume('drilled') - 10);
 });
 
 test('a design that cannot be made is refused with its problems', () => {
-  const design = initialDesign();
+  const design = designText();
   const thick = { ...design, top: { ...design.top, thickness: 200 } };
   expect(() => draft(drafter, thick, 'drilled')).toThrow(DesignError);
 });
@@ -39,7 +39,7 @@ test('100 drafts asked for at once: the last is answered, each answer with its o
     if ('id' in reply && reply.id === 100 && reply.kind !== 'taken') done();
   });
   void serve(line.port, async () => draftService(drafter));
-  const design = initialDesign();
+  const design = designText();
   for (let id = 1; id <= 100; id++) {
     const thickness = 9 + id / 100;
     line.post({

@@ -1,6 +1,5 @@
 import type { Holes } from '../../models/curves/curves.ts';
 import type { DesignText } from '../../src/design/design.ts';
-import { initialDesign } from '../../src/design/initial.ts';
 import type {
   Call,
   GeometryCall,
@@ -13,6 +12,7 @@ import type {
 } from '../../workers/protocol.ts';
 import { type Port, type Service, serve } from '../../workers/serve.ts';
 import { turn } from '../../workers/turn.ts';
+import { designText } from '../support/change.ts';
 
 /** Both ends of a line whose messages are copied and take a turn to arrive, as between a page and a worker. */
 export function fakeLine<C extends Call>(onReply: (reply: Reply<C>) => void) {
@@ -98,7 +98,7 @@ export function fakeSolid(mark: number): Solid {
 
 /** A design told from others by its thickness. */
 export function marked(mark: number): DesignText {
-  const design = initialDesign();
+  const design = designText();
   return { ...design, top: { ...design.top, thickness: mark } };
 }
 

@@ -1,10 +1,10 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { Scope } from '../../models/kernel/scope.ts';
 import type { DesignText } from '../../src/design/design.ts';
-import { initialDesign } from '../../src/design/initial.ts';
 import { DesignError } from '../../src/design/problem.ts';
 import type { Geometry } from '../../workers/geometry.ts';
 import { loadGeometry } from '../../workers/loadGeometry.ts';
+import { designText } from '../support/change.ts';
 
 let geometry: Geometry;
 beforeAll(async () => {
@@ -13,7 +13,7 @@ beforeAll(async () => {
 afterAll(() => geometry.dispose());
 
 const chamfered = (thickness: number): DesignText => {
-  const design = initialDesign();
+  const design = designText();
   return { ...design, top: { ...design.top, edge: 'chamfer', thickness } };
 };
 
@@ -38,7 +38,7 @@ test('a warm-up builds through, and can be abandoned', async () => {
 
 test('a design that cannot be made never reaches the kernel', async () => {
   const before = Scope.live;
-  const design = { ...chamfered(9.5), saddle: { ...initialDesign().saddle, length: 180 } };
+  const design = { ...chamfered(9.5), saddle: { ...designText().saddle, length: 180 } };
   for (const asked of [
     geometry.solid(design, 'drilled'),
     geometry.file(design, { format: 'step', holes: 'drilled' }),

@@ -2,8 +2,8 @@ import { afterAll, expect, test, vi } from 'vitest';
 import { type Client, type ClientState, createClient, LIMITS } from '../../src/app/client/client.ts';
 import { ClientError } from '../../src/app/client/clientError.ts';
 import type { DesignText } from '../../src/design/design.ts';
-import { initialDesign } from '../../src/design/initial.ts';
 import type { Failure, GeometryCall, Solid } from '../../workers/protocol.ts';
+import { designText } from '../support/change.ts';
 import { IMPOSSIBLE } from './impossible.ts';
 import { nodeWorkers } from './nodeWorker.ts';
 
@@ -23,11 +23,11 @@ client.onState((s) => {
 afterAll(() => client.dispose());
 
 const thick = (thickness: number): DesignText => {
-  const design = initialDesign();
+  const design = designText();
   return { ...design, top: { ...design.top, thickness } };
 };
 const named = (name: string): DesignText => {
-  const design = initialDesign();
+  const design = designText();
   return { ...design, guitar: { ...design.guitar, name } };
 };
 const solid = (design: DesignText) => client.solid(design, 'reamed');
@@ -112,8 +112,8 @@ test('killed in mid-build: refused as stopped, the last good solid untouched, th
   await new Promise((resolve) => setTimeout(resolve, good.ms / 4));
   await threads.kill();
   expect(await Promise.all([lost, file])).toEqual([
-    { kind: 'stopped', message: 'The exact solid ended. It is tried again.' },
-    { kind: 'stopped', message: 'The exact solid ended. It is tried again.' },
+    { kind: 'stopped', message: 'The exact solid ended.' },
+    { kind: 'stopped', message: 'The exact solid ended.' },
   ]);
   expect(state).toMatchObject({ kernel: 'restarting', trouble: 'The exact solid ended. It is tried again.' });
   expect(print(good)).toEqual(before);
@@ -126,7 +126,7 @@ test('asked for an impossible edge: a typed refusal, the last good solid untouch
   const good = await solid(thick(9.6));
   const before = print(good);
   const refused = await failure(solid(named(IMPOSSIBLE)));
-  expect(refused).toMatchObject({ kind: 'kernel', message: expect.stringMatching(/^edge: ./) });
+  expect(refused).toMatchObject({ kind: 'kernel', message: expect.stringMatching(/^body: ./) });
   expect(print(good)).toEqual(before);
   expect((await solid(thick(9.6))).figures.volumeMm3).toBeCloseTo(good.figures.volumeMm3, 6);
 });

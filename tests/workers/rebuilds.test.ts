@@ -6,8 +6,8 @@ import { Scope } from '../../models/kernel/scope.ts';
 import { createBridgeBuilder } from '../../models/solid/bridge.ts';
 import { acceptDesign } from '../../src/design/acceptDesign.ts';
 import type { DesignText } from '../../src/design/design.ts';
-import { initialDesign } from '../../src/design/initial.ts';
 import { createGeometry } from '../../workers/geometry.ts';
+import { designText } from '../support/change.ts';
 import { withImpossibleEdge } from './impossible.ts';
 
 const kernel = await loadKernel({ threads: false });
@@ -15,7 +15,7 @@ const drafter = await createDrafter();
 
 /** Chamfered: a round-over makes the kernel take a gigabyte at once, in which a leak could hide for long. */
 function chamfered(thickness: number): DesignText {
-  const design = initialDesign();
+  const design = designText();
   return { ...design, top: { ...design.top, edge: 'chamfer', thickness } };
 }
 

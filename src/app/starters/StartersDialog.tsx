@@ -23,10 +23,13 @@ export function StartersDialog({ onClose }: { onClose: () => void }) {
   };
   return (
     <Dialog title="Starters" wide onClose={onClose}>
-      <p>Designs to begin from. Taking one replaces the design on the bench; Undo brings that back.</p>
+      <p>
+        Designs to begin from, all invented for Pinbridge. Taking one replaces the design on the bench; Undo
+        brings that back.
+      </p>
       <label className="starters-keep">
         <input type="checkbox" checked={keeping} onChange={(event) => setKeeping(event.target.checked)} />
-        Keep my guitar and strings
+        Keep my guitar, action and strings
       </label>
       {trouble !== undefined && <p className="amiss">The starters can’t be read: {trouble}</p>}
       {!starters && trouble === undefined && <p>Reading …</p>}

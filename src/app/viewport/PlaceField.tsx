@@ -26,7 +26,7 @@ export function PlaceField({ value, min, max, from, onChange }: Props) {
       <input
         type="text"
         inputMode="decimal"
-        aria-label="Place of the cut, mm"
+        aria-label={`Place of the cut, mm ${from}`}
         value={typed ?? fixed(value, 2)}
         onChange={(event) => setTyped(event.target.value)}
         onFocus={(event) => event.target.select()}

@@ -50,10 +50,10 @@ const COLOURS: Readonly<Record<string, WoodColours>> = {
   'Sugar maple': {
     edge: '#5f4426',
     draftEdge: '#8a6a41',
-    wood: '#cda97b',
-    woodLight: '#dfc49b',
-    woodDark: '#b28d5c',
-    woodFresh: '#efdfc0',
+    wood: '#bea88a',
+    woodLight: '#cfbca2',
+    woodDark: '#a08a6c',
+    woodFresh: '#e8dbc5',
   },
   'Black walnut': {
     edge: '#24180f',

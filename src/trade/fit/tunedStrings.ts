@@ -76,7 +76,7 @@ const SAME = 0.005;
 function tooFew(list: (typeof LISTS)[number], { strings }: Design): Problem {
   return misfit(
     `strings.${list}`,
-    `${strings[list].length} entries`,
+    `${strings[list].length} ${strings[list].length === 1 ? 'entry' : 'entries'}`,
     `one for each of ${strings.count} strings`,
     'Give one for each string, treble first.',
   );

@@ -353,7 +353,7 @@ describe('misfits without a number', () => {
       },
     ]);
     const one = { 'strings.spacing': 'gaps', 'strings.diameters': ['0.012 in'] };
-    expect(problemsOf(designText(one))).toMatchObject([{ value: '1 diameter' }]);
+    expect(problemsOf(designText(one))).toMatchObject([{ value: '1 entry' }]);
   });
 
   test('half-round tips need a last piece of the wing that is longer than their round', () => {
