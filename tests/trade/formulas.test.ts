@@ -35,10 +35,13 @@ describe('how each formula is known is said as it is', () => {
     expect(formula.grounds.length, 'it stands on something').toBeGreaterThan(0);
     for (const { known, what } of formula.grounds) {
       expect(said).toContain(what);
-      if (known === 'memory') expect(said, 'memory is no source').toContain(`From memory, not looked up: ${what}`);
+      if (known === 'memory')
+        expect(said, 'memory is no source').toContain(`From memory, not looked up: ${what}`);
       if (known === 'practice') expect(said).toContain(`Common practice: ${what}`);
     }
     const sources = formula.grounds.filter(({ known }) => known === 'read' || known === 'quoted').length;
-    expect(said.match(/Source,/g)?.length ?? 0, 'only what was read or quoted is called a source').toBe(sources);
+    expect(said.match(/Source,/g)?.length ?? 0, 'only what was read or quoted is called a source').toBe(
+      sources,
+    );
   });
 });

@@ -47,7 +47,7 @@ function MarkOf({ mark }: { mark: Mark }) {
         className={`fit-line ${mark.pen} fill-${mark.fill ?? 'none'}`}
         data-mark={name}
         d={`${path(mark.points)}${mark.closed ? 'Z' : ''}`}
-        strokeWidth={mark.width}
+        style={mark.width === undefined ? undefined : { strokeWidth: round(mark.width) }}
       />
     );
   }

@@ -62,8 +62,9 @@ export function StringTable({ name, columns, strings, shown, onShow }: StringTab
       {column && said && (
         <div className="fit-opened" aria-live="polite">
           <p>
-            <strong>{column.name}</strong>, of string {shown + 1} ({strings[shown]?.note}). {said.formula}
+            <strong>{column.name}</strong>, of string {shown + 1} ({strings[shown]?.note})
           </p>
+          <p>{said.formula}</p>
           <p className="source">{said.source}</p>
           <button type="button" className="link" onClick={() => store.callTo(column.path)}>
             Show its number

@@ -32,7 +32,10 @@ export function planPicture(curves: Curves, fit: Fit, crowns: readonly Crown[], 
   const top = Math.max(scaleLine, slotTop(curves)) + AHEAD;
   const low = Math.min(...curves.pins.map((pin) => pin.at[1] - pin.reach)) - BEHIND;
   const at = ([x, y]: Point): Point => [WIDTH / 2 + scale * x, HEAD + scale * (top - y)];
-  const names = spacedLabels(fit.strings.map(({ x }) => at([x, 0])[0]));
+  const names = spacedLabels(
+    fit.strings.map(({ x }) => at([x, 0])[0]),
+    shown,
+  );
   const marks: Mark[] = [
     stroke('centreLine', 'chain', at([0, top]), at([0, low])),
     { ...stroke('slot', 'outline', ...slotPlan(curves).map(at)), closed: true, fill: 'sheet' } as Mark,

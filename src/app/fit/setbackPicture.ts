@@ -10,7 +10,7 @@ import { planScale, slotEnds } from './planPicture.ts';
 import { spacedLabels } from './spacedLabels.ts';
 
 /** How many times larger the way along the strings may be drawn, the most wanted first. */
-const TIMES = [10, 5, 2, 1] as const;
+const TIMES = [10, 5, 4, 3, 2, 1] as const;
 /** Most height that the set-backs may take, px. */
 const MOST = 165;
 const HEAD = 16;
@@ -18,7 +18,7 @@ const FOOT = 20;
 /** Air over the scale line and below the lowest mark, px. */
 const AIR = 5;
 /** Least distance between two set-backs' numbers, px. */
-const NUMBER = 33;
+const NUMBER = 31;
 
 export interface SetbackDrawn extends Drawn {
   /** How much larger than across the bridge the way along the strings is drawn. */
@@ -60,11 +60,9 @@ export function setbackPicture(
   const height = HEAD + 2 * AIR + tall * (last - first) + FOOT;
   const wall = (by: number) => walls.map(([x, s]): Point => at([x, s + by]));
   const xs = fit.strings.map(({ x }) => x);
-  const names = spacedLabels(xs.map((x) => at([x, 0])[0]));
-  const numbers = spacedLabels(
-    xs.map((x) => at([x, 0])[0]),
-    NUMBER,
-  );
+  const across = xs.map((x) => at([x, 0])[0]);
+  const names = spacedLabels(across, shown);
+  const numbers = spacedLabels(across, shown, NUMBER);
   const bottom = height - FOOT;
   const marks: Mark[] = [
     {

@@ -1,6 +1,6 @@
 import { FORMULAS, type FormulaId, sayGrounds } from '../../trade/formulas.ts';
 
-/** What a figure opens to: its formulas one after another, and how each is known. */
+/** What a figure opens to: its formulas and the numbers that went in, and how each formula is known; a line for each. */
 export interface Sourced {
   readonly formula: string;
   readonly source: string;
@@ -8,12 +8,9 @@ export interface Sourced {
 
 /** @param inputs the numbers that went in, in a line */
 export function sourced(ids: readonly FormulaId[], inputs = ''): Sourced {
-  const texts = ids.map((id) => `${FORMULAS[id].text}.`);
-  const several = ids.length > 1;
+  const lines = ids.map((id) => `${FORMULAS[id].name}: ${FORMULAS[id].text}.`);
   return {
-    formula: [...texts, ...(inputs === '' ? [] : [`Here: ${inputs}.`])].join(' '),
-    source: ids
-      .map((id) => (several ? `${FORMULAS[id].name} (${id}). ` : `${id}. `) + sayGrounds(id))
-      .join(' '),
+    formula: (inputs === '' ? lines : [...lines, `Here: ${inputs}.`]).join('\n'),
+    source: ids.map((id) => `${FORMULAS[id].name} (${id}). ${sayGrounds(id)}`).join('\n'),
   };
 }
