@@ -55,7 +55,7 @@ export function elevationPicture(curves: Curves, fit: Fit, report: FitReport, i:
       ? []
       : [stroke('pin', 'chain', at([cut.pin, crown.height - 1]), at([cut.pin, lowest - 1]))]),
     ...(broken.over ? breakMarks(cut, middle, broken.over.angle, at) : []),
-    ...heightMarks(cut, crown.height, at),
+    ...heightMarks(cut, crown.height, highest, at),
   ];
   return { height: HEAD + scale * (highest - lowest) + FOOT, marks };
 }
@@ -88,6 +88,7 @@ function breakMarks(
 function heightMarks(
   { string, front }: AlongString,
   height: number,
+  highest: number,
   at: (p: Point) => Point,
 ): readonly Mark[] {
   const [first] = string;
@@ -100,6 +101,6 @@ function heightMarks(
     stroke('heightEnds', 'blue', [x - 3, low], [x + 3, low]),
     stroke('heightTop', 'blue', [x - 3, high], [x + 3, high]),
     stroke('heightLine', 'blueHidden', [x - 3, high], at([0, height])),
-    word('heightNumber', fixed(height, 2), [WIDTH - SIDE, high - 9], 'end', 'blue'),
+    word('heightNumber', fixed(height, 2), [WIDTH - SIDE, at([0, highest])[1] - 5], 'end', 'blue'),
   ];
 }
