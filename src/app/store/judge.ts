@@ -1,16 +1,16 @@
 import type { Curves } from '../../../models/curves/curves.ts';
-import { acceptDesign } from '../../../src/design/acceptDesign.ts';
+import { acceptDesign } from '../../design/acceptDesign.ts';
 import type { Design, DesignText } from '../../design/design.ts';
 import { DesignError, type Problem } from '../../design/problem.ts';
 import type { Fit } from '../../trade/fit/placeDesign.ts';
 import { placeOf } from './fieldAt.ts';
 
-/** A design that can be made, with how it fits its guitar and its curves. */
+/** A design that can be made, with its curves and how it fits its guitar. */
 export interface Accepted {
   readonly text: DesignText;
   readonly design: Design;
-  readonly fit: Fit;
   readonly curves: Curves;
+  readonly fit: Fit;
 }
 
 export type Judgement =
