@@ -2,12 +2,12 @@ import { useState } from 'react';
 import type { FitReport } from '../../trade/fit/fitReport.ts';
 import type { Accepted } from '../store/judge.ts';
 import { Honesty } from './Honesty.tsx';
+import { intonationColumns } from './intonationColumns.ts';
 import { intonationPicture } from './intonationPicture.ts';
 import { Key } from './Key.tsx';
 import { Picture } from './Picture.tsx';
 import { StringChoice } from './StringChoice.tsx';
 import { StringTable } from './StringTable.tsx';
-import { intonationColumns } from './stringColumns.ts';
 import { useShown } from './useShown.ts';
 
 interface PartProps {

@@ -1,7 +1,7 @@
 import type { FitReport } from '../../trade/fit/fitReport.ts';
 import type { Accepted } from '../store/judge.ts';
+import { measuredColumns } from './measuredColumns.ts';
 import { StringTable } from './StringTable.tsx';
-import { measuredColumns } from './stringColumns.ts';
 import { useShown } from './useShown.ts';
 
 interface PartProps {

@@ -6,7 +6,7 @@ import { elevationPicture } from './elevationPicture.ts';
 import { heightFigures } from './heightFigures.ts';
 import { Picture } from './Picture.tsx';
 import { StringTable } from './StringTable.tsx';
-import { saddleColumns } from './stringColumns.ts';
+import { saddleColumns } from './saddleColumns.ts';
 import { useShown } from './useShown.ts';
 
 interface PartProps {

@@ -5,7 +5,7 @@ import type { Accepted } from '../store/judge.ts';
 import { StringCare } from './StringCare.tsx';
 import { StringTable } from './StringTable.tsx';
 import { sourced } from './sourced.ts';
-import { tensionColumns } from './stringColumns.ts';
+import { tensionColumns } from './tensionColumns.ts';
 import { useShown } from './useShown.ts';
 
 interface PartProps {

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { TunedString } from '../../trade/fit/tunedStrings.ts';
 import { useAppStore } from '../store/useApp.ts';
-import type { Column } from './stringColumns.ts';
+import type { Column } from './column.ts';
 
 interface StringTableProps {
   readonly name: string;

@@ -1,12 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { heightFigures } from '../../../src/app/fit/heightFigures.ts';
+import { intonationColumns } from '../../../src/app/fit/intonationColumns.ts';
+import { measuredColumns } from '../../../src/app/fit/measuredColumns.ts';
+import { saddleColumns } from '../../../src/app/fit/saddleColumns.ts';
 import { slotFigures } from '../../../src/app/fit/slotFigures.ts';
-import {
-  intonationColumns,
-  measuredColumns,
-  saddleColumns,
-  tensionColumns,
-} from '../../../src/app/fit/stringColumns.ts';
+import { tensionColumns } from '../../../src/app/fit/tensionColumns.ts';
 import { placeOf } from '../../../src/app/store/fieldAt.ts';
 import type { Changes } from '../../support/change.ts';
 import { fitOf, someFits } from './fitOf.ts';
