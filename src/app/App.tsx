@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import { RightColumn } from './figures/RightColumn.tsx';
+import { RightTabs } from './figures/RightTabs.tsx';
 import { Form } from './form/Form.tsx';
 import { Header } from './header/Header.tsx';
 import { NoticeDialog } from './header/NoticeDialog.tsx';
@@ -38,8 +38,8 @@ export function App() {
       )}
       <Middle />
       {!narrow && (
-        <aside className="side right" aria-label="Figures">
-          <RightColumn />
+        <aside className="side right" aria-label="Fit and figures">
+          <RightTabs />
         </aside>
       )}
       <StatusLine />

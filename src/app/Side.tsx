@@ -2,37 +2,33 @@ import { RightColumn } from './figures/RightColumn.tsx';
 import { Form } from './form/Form.tsx';
 import { judge } from './store/judge.ts';
 import { useApp, useAppStore } from './store/useApp.ts';
+import { Tabs } from './Tabs.tsx';
 
-/** In a narrow window the right column lies behind the form, each under its tab. */
+/** In a narrow window the right column lies behind the form, each part of it under a tab. */
 export function Side() {
   const store = useAppStore();
   const figures = useApp(({ session }) => session.figuresInFront);
+  const rightTab = useApp(({ session }) => session.rightTab);
   const faults = useApp((state) => judge(state.history.present).problems.length);
-  const tab = (front: boolean, words: string) => (
-    <button
-      type="button"
-      role="tab"
-      id={front ? 'tab-figures' : 'tab-bench'}
-      aria-selected={figures === front}
-      aria-controls="side-panel"
-      tabIndex={figures === front ? 0 : -1}
-      onClick={() => store.setSession({ figuresInFront: front })}
-      onKeyDown={(event) => {
-        if (event.key !== 'ArrowLeft' && event.key !== 'ArrowRight') return;
-        store.setSession({ figuresInFront: !figures });
-        document.getElementById(figures ? 'tab-bench' : 'tab-figures')?.focus();
-      }}
-    >
-      {words}
-    </button>
-  );
+  const front = figures ? rightTab : 'bench';
   return (
-    <section className="side left" aria-label="Bench and figures">
-      <div className="tabs" role="tablist" aria-label="Left column">
-        {tab(false, 'Bench')}
-        {tab(true, faults > 0 ? `Figures · ${faults} to mend` : 'Figures')}
-      </div>
-      <div id="side-panel" role="tabpanel" aria-labelledby={figures ? 'tab-figures' : 'tab-bench'}>
+    <section className="side left" aria-label="Bench, fit and figures">
+      <Tabs
+        label="Left column"
+        panel="side-panel"
+        front={front}
+        tabs={{
+          bench: 'Bench',
+          fit: 'Fit',
+          figures: faults > 0 ? `Figures · ${faults} to mend` : 'Figures',
+        }}
+        onTurn={(tab) =>
+          store.setSession(
+            tab === 'bench' ? { figuresInFront: false } : { figuresInFront: true, rightTab: tab },
+          )
+        }
+      />
+      <div id="side-panel" role="tabpanel" aria-labelledby={`tab-${front}`}>
         {figures ? <RightColumn /> : <Form />}
       </div>
     </section>

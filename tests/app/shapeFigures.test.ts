@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { shapeFigures } from '../../src/app/figures/shapeFigures.ts';
 import { acceptDesign } from '../../src/design/acceptDesign.ts';
 import type { DesignText } from '../../src/design/design.ts';
+import { initialDesign } from '../../src/design/initial.ts';
 import { designText } from '../support/change.ts';
 
 type Changes = { readonly [G in keyof DesignText]?: Partial<DesignText[G] & object> };
@@ -105,5 +106,20 @@ describe('pin holes', () => {
     const w = 0.5 / (1 - Math.tan((2.5 * Math.PI) / 180));
     expect(figures()['Bevel’s width']).toBe(`${((6.6 - 4.7625) / 2).toFixed(2)}, reamed ${w.toFixed(2)}`);
     expect(figures({ pins: { bevel: 'none' } })['Bevel’s width']).toBeUndefined();
+  });
+});
+
+test('what is solved and what is set by hand is said as it is', () => {
+  const sources = (text: DesignText) => {
+    const { design, curves } = acceptDesign(text);
+    return Object.fromEntries(shapeFigures(design, curves).map(({ label, source }) => [label, source]));
+  };
+  expect(sources(initialDesign())).toMatchObject({
+    'Slot, nut to middle': 'The set-back is solved from the strings.',
+    'Saddle height': 'The depth is solved so that half of the saddle stands in the wood.',
+  });
+  expect(sources(designText())).toMatchObject({
+    'Slot, nut to middle': 'The set-back is set by hand.',
+    'Saddle height': 'The depth is set by hand.',
   });
 });

@@ -38,7 +38,7 @@ export function Board({ curves, text, holes, selected, onSelect, onEdit, stale, 
   const layout = useMemo(() => arrange(size, extent, wanted, selected), [size, extent, wanted, selected]);
   if (!layout) return null;
 
-  const edited = layout.marks.find((m) => m.dimension.path !== undefined && m.dimension.path === editing);
+  const edited = layout.marks.find(({ dimension: { path, solved } }) => path === editing && !solved);
   const leave = (path: string) => {
     setEditing(undefined);
     // the caret goes back to where it was called from, once the label stands there again
@@ -54,19 +54,19 @@ export function Board({ curves, text, holes, selected, onSelect, onEdit, stale, 
           <DimensionLines
             key={mark.dimension.spoken}
             mark={mark}
-            selected={mark.dimension.path !== undefined && mark.dimension.path === selected}
+            selected={mark.dimension.path === selected}
           />
         ))}
       </svg>
       {layout.marks.map((mark) => (
         <DimensionLabel
-          key={mark.dimension.path ?? 'reference'}
+          key={mark.dimension.path}
           mark={mark}
-          selected={mark.dimension.path !== undefined && mark.dimension.path === selected}
+          selected={mark.dimension.path === selected}
           hidden={mark === edited}
           onPress={(path) => {
             onSelect(path);
-            setEditing(path);
+            if (!mark.dimension.solved) setEditing(path);
           }}
         />
       ))}

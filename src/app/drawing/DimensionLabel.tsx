@@ -8,7 +8,7 @@ interface DimensionLabelProps {
   onPress(path: string): void;
 }
 
-/** A dimension's text: a button that opens it, or plain text when it only tells what follows from others. */
+/** A dimension's text: a button that opens it, or only shows its field when the number is solved. */
 export function DimensionLabel({ mark, selected, hidden, onPress }: DimensionLabelProps) {
   const { dimension, label } = mark;
   const { path } = dimension;
@@ -20,20 +20,13 @@ export function DimensionLabel({ mark, selected, hidden, onPress }: DimensionLab
     rotate: `${label.turn}deg`,
     visibility: hidden ? 'hidden' : undefined,
   };
-  if (path === undefined) {
-    return (
-      <span className="drawing-label" style={style}>
-        {dimension.text}
-      </span>
-    );
-  }
   return (
     <button
       type="button"
-      className={selected ? 'drawing-label live selected' : 'drawing-label live'}
+      className={`drawing-label live${dimension.solved ? ' solved' : ''}${selected ? ' selected' : ''}`}
       style={style}
       data-path={path}
-      aria-label={`${dimension.spoken}, edit`}
+      aria-label={`${dimension.spoken}, ${dimension.solved ? 'show' : 'edit'}`}
       onClick={() => onPress(path)}
     >
       {dimension.text}

@@ -23,7 +23,7 @@ export function arrange(
 ): Layout | undefined {
   const layout = best(size, part, wanted);
   const isThere = (d: Dimension) => layout?.marks.some((m) => m.dimension === d);
-  const missed = wanted.find((d) => d.path !== undefined && d.path === selected && !isThere(d));
+  const missed = wanted.find((d) => d.path === selected && !isThere(d));
   if (!missed) return layout;
   return best(size, part, [missed, ...wanted.filter((d) => d !== missed)]);
 }

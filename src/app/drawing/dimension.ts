@@ -49,8 +49,10 @@ export type Place = LinearPlace | AnglePlace | RadiusPlace;
 
 /** One dimension of the drawing and the places where it may stand, best first. */
 export interface Dimension {
-  /** Its field; undefined for one that only tells what follows from others. */
-  readonly path: string | undefined;
+  /** Its field. */
+  readonly path: string;
+  /** Whether its number is solved: told in brackets (ISO 129), selected by a press, not typed over. */
+  readonly solved?: boolean;
   /** As it stands on the drawing, and as it is read out. */
   readonly text: string;
   readonly spoken: string;

@@ -1,10 +1,11 @@
 import type { Curves } from '../../../models/curves/curves.ts';
 import { applies } from '../../design/applies.ts';
 import type { DesignText } from '../../design/design.ts';
-import { roundForReading } from '../../design/problem.ts';
+import { isNumberField } from '../../design/fields/kinds.ts';
+import { placeOf, typedAt } from '../store/fieldAt.ts';
 import type { Dimension, Place } from './dimension.ts';
 import { elevationDimensions } from './elevationDimensions.ts';
-import { fieldText } from './fieldText.ts';
+import { fieldText, solvedText } from './fieldText.ts';
 import { planDimensions } from './planDimensions.ts';
 import { sectionDimensions } from './sectionDimensions.ts';
 
@@ -31,15 +32,35 @@ const WANTED = [
 /** Fields whose number is a radius, marked R on a drawing (ISO 129). */
 const RADII: ReadonlySet<string> = new Set(['top.crownRadius', 'top.blend']);
 
+/** What a solved number came to, read from the curves: mm, or degrees as a design has them. */
+const SOLVED: Readonly<Record<string, (curves: Curves, text: DesignText) => number>> = {
+  'top.thickness': ({ profile }) => profile.thickness,
+  'top.crownRadius': ({ profile }) => profile.crownRadius,
+  'saddle.depth': ({ slot }) => slot.depth,
+  'saddle.angle': ({ slot }, { guitar }) => ((guitar.hand === 'left' ? -1 : 1) * slot.angle * 180) / Math.PI,
+};
+
 /** Every dimension that says something about this bridge, the most wanted first. */
 export function dimensions(curves: Curves, text: DesignText): readonly Dimension[] {
   const maps = [sectionDimensions(curves), planDimensions(curves, text), elevationDimensions(curves)];
   return WANTED.flatMap((path) => {
     const places = maps.flatMap((map) => map.get(path) ?? []);
     if (places.length === 0) return [];
-    if (path === 'top.crownRadius' && !applies(path, text)) return [followedCrown(curves, text, places)];
-    return applies(path, text) ? [dimensionOf(path, text, places, RADII.has(path))] : [];
+    const isRadius = RADII.has(path);
+    // a crown that follows one fretboard radius is that radius: it can be typed over
+    if (path === 'top.crownRadius' && !isSet(path, text) && text.guitar.fretboard === 'constant')
+      return [dimensionOf('guitar.fretboardRadius', text, places, isRadius)];
+    const solved = isSet(path, text) ? undefined : SOLVED[path];
+    if (solved) return [solvedDimension(path, solved(curves, text), places, isRadius)];
+    return applies(path, text) ? [dimensionOf(path, text, places, isRadius)] : [];
   });
+}
+
+/** Whether a number is set by hand. Numbers that are never solved are. */
+function isSet(path: string, text: DesignText): boolean {
+  const place = placeOf(path);
+  const by = place && isNumberField(place.field) ? place.field.by : undefined;
+  return !place || by === undefined || typedAt(text, { ...place, key: by }) === 'set';
 }
 
 function dimensionOf(path: string, text: DesignText, places: readonly Place[], isRadius: boolean): Dimension {
@@ -48,10 +69,12 @@ function dimensionOf(path: string, text: DesignText, places: readonly Place[], i
   return { path, text: `${mark}${shown}`, spoken: `${label} ${mark}${spoken}`, places };
 }
 
-/** A crown that follows one fretboard radius is that radius; one that follows a cone is told, not typed. */
-function followedCrown(curves: Curves, text: DesignText, places: readonly Place[]): Dimension {
-  if (text.guitar.fretboard === 'constant') return dimensionOf('guitar.fretboardRadius', text, places, true);
-  const radius = roundForReading(curves.profile.crownRadius);
-  // brackets: a reference dimension (ISO 129)
-  return { path: undefined, text: `(R ${radius})`, spoken: `Crown radius ${radius} mm`, places };
+function solvedDimension(
+  path: string,
+  value: number,
+  places: readonly Place[],
+  isRadius: boolean,
+): Dimension {
+  const { shown, spoken } = solvedText(path, value, isRadius ? 'R ' : '');
+  return { path, solved: true, text: shown, spoken, places };
 }

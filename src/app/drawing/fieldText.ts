@@ -1,5 +1,6 @@
 import type { DesignText } from '../../design/design.ts';
 import { UNIT_OF } from '../../design/fields/kinds.ts';
+import { roundForReading } from '../../design/problem.ts';
 import { placeOf, typedAt } from '../store/fieldAt.ts';
 
 /** A longer text would be wider than the drawing; the form shows it whole. */
@@ -14,6 +15,17 @@ export interface FieldText {
   /** Read out: with its unit. */
   readonly spoken: string;
   readonly label: string;
+}
+
+/** The same of a number that is solved: in brackets, a reference dimension (ISO 129). Millimetres or degrees. */
+export function solvedText(path: string, value: number, mark = ''): Pick<FieldText, 'shown' | 'spoken'> {
+  const place = placeOf(path);
+  if (!place) throw new Error(`no field at ${path}`);
+  const { label, kind } = place.field;
+  const number = String(roundForReading(value)).replace('-', '−');
+  return kind === 'angle'
+    ? { shown: `(${mark}${number}°)`, spoken: `${label} ${number}°, solved` }
+    : { shown: `(${mark}${number})`, spoken: `${label} ${mark}${number} mm, solved` };
 }
 
 /** The texts of a field at `group.field`; a path that names no field is a fault of the program. */

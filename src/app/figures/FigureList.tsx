@@ -6,10 +6,13 @@ export function FigureList({ figures }: { figures: readonly Figure[] }) {
   const store = useAppStore();
   return (
     <div className="figure-list">
-      {figures.map(({ label, value, unit, formula, source, path }) => (
+      {figures.map(({ label, value, unit, note, formula, source, path }) => (
         <details key={label}>
           <summary>
-            <span className="figure-name">{label}</span>
+            <span className="figure-name">
+              {label}
+              {note !== undefined && <small>{note}</small>}
+            </span>
             <span className="figure-value">
               {value}
               {unit !== '' && <span className="unit"> {unit}</span>}

@@ -8,6 +8,8 @@ export interface Figure {
   readonly formula: string;
   /** Where the formula or its numbers come from, where that is more than what stands in the formula. */
   readonly source?: string;
+  /** Said under the label at all times: that it was set by hand, and what would be solved. */
+  readonly note?: string;
   /** Path of the field that has most to do with it. */
   readonly path?: string;
 }

@@ -66,7 +66,7 @@ function saddleFigures(design: Design, curves: Curves): readonly Figure[] {
       value: fixed(guitar.scale + saddle.setback, 2),
       unit: 'mm',
       formula: 'scale length + set-back at the centre',
-      source: 'Set by hand.',
+      source: `The set-back is ${saddle.setbackBy === 'set' ? 'set by hand' : 'solved from the strings'}.`,
       path: 'saddle.setback',
     },
     {
@@ -74,6 +74,7 @@ function saddleFigures(design: Design, curves: Curves): readonly Figure[] {
       value: fixed(saddle.showing + saddle.depth, 2),
       unit: 'mm',
       formula: `showing ${fixed(saddle.showing, 2)} + in the slot ${fixed(saddle.depth, 2)}, at the middle`,
+      source: `The depth is ${saddle.depthBy === 'set' ? 'set by hand' : 'solved so that half of the saddle stands in the wood'}.`,
       path: 'saddle.showing',
     },
     {

@@ -31,6 +31,8 @@ export interface DesignFile {
   readonly text: DesignText;
 }
 
+export type RightTab = 'fit' | 'figures';
+
 export type Theme = 'auto' | 'light' | 'dark';
 
 /** Something to say in a dialog. */
@@ -50,6 +52,10 @@ export interface Session {
   readonly theme: Theme;
   /** Where the right column folds under a tab: whether the tab is turned to it. */
   readonly figuresInFront: boolean;
+  /** Which of the right column's tabs is in front. */
+  readonly rightTab: RightTab;
+  /** The string whose intonation and elevation are drawn, counted from 0; the last one where there are fewer. */
+  readonly shownString: number;
   /** The picture's share of the middle column's height. */
   readonly share: number;
   /** Whether the browser keeps the open design through a reload. */

@@ -51,6 +51,8 @@ export function createAppStore(beginning: Beginning, now: () => number = () => p
       holes: 'drilled',
       theme: beginning.theme ?? 'auto',
       figuresInFront: false,
+      rightTab: 'fit',
+      shownString: 0,
       share: 0.56,
       keeping: 'writing',
       file: beginning.file,

@@ -2,7 +2,8 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, test } from 'vitest';
 import { Board } from '../../../src/app/drawing/Board.tsx';
 import { Drawing } from '../../../src/app/drawing/Drawing.tsx';
-import type { AcceptedDesign } from '../../../src/design/acceptDesign.ts';
+import { type AcceptedDesign, acceptDesign } from '../../../src/design/acceptDesign.ts';
+import { initialDesign } from '../../../src/design/initial.ts';
 import { someDesigns } from './someDesigns.ts';
 
 const nothing = () => undefined;
@@ -29,6 +30,25 @@ describe('the drawing', () => {
     expect(html).toContain('aria-label="Wing tip 3.0 mm, edit"');
     expect(html).toContain('aria-label="Length 6 1/8 in, edit"');
     expect(html.match(/<button /g)).toHaveLength(15);
+  });
+
+  test('a solved dimension is a button that shows its field', () => {
+    const text = initialDesign();
+    const html = renderToStaticMarkup(
+      <Board
+        curves={acceptDesign(text).curves}
+        text={text}
+        size={{ width: 1200, height: 500 }}
+        selected="saddle.angle"
+        holes="drilled"
+        stale={false}
+        onSelect={nothing}
+        onEdit={nothing}
+      />,
+    );
+    expect(html).toContain('aria-label="Slot angle 2.96°, solved, show"');
+    expect(html).toContain('>(2.96°)</button>');
+    expect(html).toContain('drawing-label live solved selected');
   });
 
   test('the selected dimension and its edge are lit, and only they', () => {

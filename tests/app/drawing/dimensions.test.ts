@@ -2,8 +2,10 @@ import { describe, expect, test } from 'vitest';
 import type { Dimension, Place } from '../../../src/app/drawing/dimension.ts';
 import { dimensions } from '../../../src/app/drawing/dimensions.ts';
 import { spanOf } from '../../../src/app/drawing/drawLinear.ts';
-import type { AcceptedDesign } from '../../../src/design/acceptDesign.ts';
+import { type AcceptedDesign, acceptDesign } from '../../../src/design/acceptDesign.ts';
 import { applies } from '../../../src/design/applies.ts';
+import type { DesignText } from '../../../src/design/design.ts';
+import { initialDesign } from '../../../src/design/initial.ts';
 import { acceptedDesigns } from '../../support/designs.ts';
 import { designWith, someDesigns } from './someDesigns.ts';
 
@@ -24,7 +26,6 @@ const SLACK: Readonly<Record<string, number>> = { 'top.tip': 0.12 };
 function check(accepted: AcceptedDesign): number {
   let count = 0;
   for (const { path, places } of dimensions(accepted.curves, accepted.text)) {
-    if (path === undefined) continue;
     for (const place of places) {
       const size = measured(place);
       if (size === undefined) continue;
@@ -103,8 +104,8 @@ describe('which dimensions there are', () => {
 
   test('none that says nothing', { timeout: 60_000 }, () => {
     for (const { curves, text } of acceptedDesigns(60, 9).accepted) {
-      for (const { path } of dimensions(curves, text))
-        if (path !== undefined) expect(applies(path, text), path).toBe(true);
+      for (const { path, solved } of dimensions(curves, text))
+        expect(solved || applies(path, text), path).toBe(true);
     }
     expect(paths(of('round tips, conical fretboard'))).not.toContain('footprint.depthWing');
     expect(paths(of('five pins, open slot'))).not.toContain('saddle.slotLength');
@@ -124,8 +125,31 @@ describe('which dimensions there are', () => {
     expect(of('usual').find((d) => d.path === 'guitar.fretboardRadius')?.text).toBe('R 16 in');
     expect(of('twelve pins').find((d) => d.path === 'top.crownRadius')?.text).toBe('R 700');
     const { crownRadius } = (someDesigns['round tips, conical fretboard'] as AcceptedDesign).curves.profile;
-    const told = of('round tips, conical fretboard').find((d) => d.path === undefined);
-    expect(told?.text).toBe(`(R ${Math.round(100 * crownRadius) / 100})`);
+    const told = of('round tips, conical fretboard').find((d) => d.path === 'top.crownRadius');
+    expect(told).toMatchObject({ solved: true, text: `(R ${Math.round(100 * crownRadius) / 100})` });
+  });
+
+  test('a solved number stands in brackets with what it came to; set by hand, as typed', () => {
+    const text = initialDesign();
+    const { fit, curves } = acceptDesign(text);
+    const said = (path: string, list: readonly Dimension[]) => list.find((d) => d.path === path);
+    const solved = dimensions(curves, text);
+    for (const path of ['top.thickness', 'saddle.depth', 'saddle.angle'] as const) {
+      const number = Math.round(100 * fit.solved[path].used) / 100;
+      const unit = path === 'saddle.angle' ? '°' : '';
+      expect(said(path, solved)).toMatchObject({ solved: true, text: `(${number}${unit})` });
+      expect(said(path, of('usual'))?.solved, path).toBeUndefined();
+    }
+    expect(said('saddle.angle', solved)?.spoken).toBe('Slot angle 2.96°, solved');
+  });
+
+  test('a solved angle is told as the design has it, left-handed and negative too', () => {
+    const left = designWith({ 'guitar.hand': 'left', 'saddle.angleBy': 'solved' });
+    const angle = (text: DesignText) =>
+      dimensions(acceptDesign(text).curves, text).find((d) => d.path === 'saddle.angle')?.text;
+    expect(angle(left)).toBe('(2.96°)');
+    const other = { ...left, strings: { ...left.strings, setbacks: [5, 4.5, 4, 3.5, 3, 2.5] } };
+    expect(angle(other)).toMatch(/^\(−\d\.\d+°\)$/);
   });
 
   test('a text that can’t be read, or choices that don’t suit the curves, are drawn none the less', () => {

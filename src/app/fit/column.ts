@@ -1,0 +1,24 @@
+import { fixed } from '../figures/figure.ts';
+import type { Sourced } from './sourced.ts';
+
+/** One column of a table by string. */
+export interface Column {
+  readonly key: string;
+  readonly head: string;
+  readonly unit: string;
+  /** What the head says in full. */
+  readonly name: string;
+  /** As shown, string by string. */
+  readonly values: readonly string[];
+  /** Which of them are amiss. */
+  readonly amiss?: readonly boolean[];
+  /** How one string's value comes about. */
+  sourced(i: number): Sourced;
+  readonly path: string;
+}
+
+/** A number with its sign, plus too; none before nothing. */
+export const signed = (value: number, decimals: number) => {
+  const text = fixed(value, decimals);
+  return value > 0 && Number.parseFloat(text) !== 0 ? `+${text}` : text;
+};
