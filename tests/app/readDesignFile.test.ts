@@ -43,7 +43,7 @@ test('what the form could not show is refused, and named', () => {
   expect(refused(JSON.stringify({ ...design, version: 99 }))).toMatch(/another version of Pinbridge/);
   expect(refused(withTop({ wing: { run: 'straight' } }))).toMatch(/^Top, wing run: it can’t be/);
   expect(refused(JSON.stringify({ ...design, strings: { ...design.strings, diameters: '0.012' } }))).toMatch(
-    /^Strings, string diameters: it can’t be/,
+    /^Strings, diameters: it can’t be/,
   );
   // what the page has no way to follow, and the names that only a file has
   for (const characters of ['{}', withTop({ tip: undefined }), JSON.stringify({ ...design, version: 99 })])
@@ -52,7 +52,7 @@ test('what the form could not show is refused, and named', () => {
 
 test('a place has the form’s own names, and no name is said twice', () => {
   expect(placeName('top.tip')).toBe('Top, wing tip');
-  expect(placeName('strings.diameters.3')).toBe('Strings, string diameters');
+  expect(placeName('strings.diameters.3')).toBe('Strings, diameters');
   expect(placeName('timber')).toBe('Timber');
   const twice = GROUPS.flatMap((group) => placesOf(group).map(({ path }) => placeName(path))).filter(
     (name) => {
