@@ -30,7 +30,7 @@ function ofSolved(problem: Problem, { solved }: Fit): Problem {
   if (solved[problem.path as SolvablePath]?.by !== 'solved') return problem;
   return {
     ...problem,
-    value: `${problem.value}, as solved,`,
+    value: `${problem.value} as solved`,
     remedy: `${problem.remedy} Or set it by hand.`,
   };
 }

@@ -160,7 +160,7 @@ describe('the main job, by the page', () => {
     await page.setViewportSize({ width: 1920, height: 1080 });
     await page.getByRole('button', { name: 'across' }).click();
     // of six pins, 57 mm from the first to the last, the fourth stands here
-    await page.getByLabel('Place of the cut, mm').fill('5.7');
+    await page.getByRole('textbox', { name: /^Place of the cut/ }).fill('5.7');
     await page.keyboard.press('Enter');
     await expect.poll(() => view.getAttribute('data-section')).toMatch(/^x 5.70 /);
     const area = Number(await view.getAttribute('data-cut-area'));
@@ -206,7 +206,7 @@ describe('the main job, by the page', () => {
       await page.getByRole('button', { name: `Write ${kind}` }).click();
       const file = await arriving;
       const bytes = await readFile(await file.path());
-      expect(file.suggestedFilename()).toMatch(/as-drilled/);
+      expect(file.suggestedFilename(), 'holes as they are seen').toMatch(/as-reamed/);
       if (kind === 'STEP') expect(bytes.toString('latin1')).toMatch(/^ISO-10303-21;[\s\S]*AUTOMOTIVE_DESIGN/);
       else expect(bytes.length).toBe(84 + 50 * bytes.readUInt32LE(80));
     }

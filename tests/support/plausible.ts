@@ -413,7 +413,7 @@ function heights(d: Draws): void {
   d.number('saddle.firmEnds');
   if (!solves('saddle.angleBy')) d.number('saddle.angle');
   if (!solves('saddle.setbackBy')) d.number('saddle.setback');
-  const slot = attempt(d, (design, places, ends) => slotFit(design, places, ends).line);
+  const slot = attempt(d, (design, places, ends) => slotFit(design, places, ends, []).line);
   if (slot && solves('saddle.angleBy')) d.solved('saddle.angle', slot.angleDeg);
   if (slot && solves('saddle.setbackBy')) d.solved('saddle.setback', slot.centreMm);
 

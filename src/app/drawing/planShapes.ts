@@ -31,7 +31,7 @@ export function planShapes(curves: Curves, text: DesignText): readonly Shape[] {
     ...(edge.kind === 'none' ? [] : [shape('topEdge', 'detail', rim, true)]),
     shape('centreLine', 'chain', [centreLine(outline)]),
     { ...shape('slotAxis', 'chain', [slotAxis(curves)]), pose },
-    shape('pinLine', 'chain', [pinLine(curves.pins)]),
+    ...pinRows(curves.pins).map((row) => shape('pinLine', 'chain', [pinLine(row)])),
     ...curves.channels.map((c) => shape('channels', 'detail', channelSides(c, curves))),
     { ...shape('slot', 'detail', slotInWood(curves), true), pose },
     ...curves.pins.flatMap((pin) => {
@@ -120,6 +120,15 @@ function openEnd(slot: Slot, profile: Profile): number {
     return topHeight(profile, x) - z;
   };
   return lastWith((u) => over(u) > 0, slot.halfLength);
+}
+
+/** The pins by the rows they stand in: one, or two if every second stands back. */
+function pinRows(pins: readonly Pin[]): readonly (readonly Pin[])[] {
+  const [a, b, c] = pins.map(({ at }) => at);
+  if (!a || !b || !c) return [pins];
+  const aside = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+  if (Math.abs(aside) < 1e-6) return [pins];
+  return [0, 1].map((row) => pins.filter((_, i) => i % 2 === row));
 }
 
 function pinLine(pins: readonly Pin[]): Segment {

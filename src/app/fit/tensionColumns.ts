@@ -1,6 +1,7 @@
 import type { Design } from '../../design/design.ts';
 import type { FitReport } from '../../trade/fit/fitReport.ts';
 import type { Fit } from '../../trade/fit/placeDesign.ts';
+import { HIGH_STRESS } from '../../trade/fit/remarks.ts';
 import { coreDiameterMm } from '../../trade/stringSpec.ts';
 import { fixed } from '../figures/figure.ts';
 import type { Column } from './column.ts';
@@ -66,7 +67,7 @@ export function tensionColumns(
       unit: '%',
       name: 'Core’s stress, of what string steel is stressed up to',
       values: strings.map(({ stressShare }) => fixed(100 * stressShare, 0)),
-      amiss: strings.map(({ stressShare }) => stressShare > 1),
+      amiss: strings.map(({ stressShare }) => stressShare > HIGH_STRESS),
       sourced: (i) =>
         sourced(
           ['S5'],

@@ -52,12 +52,7 @@ export function placeDesign(design: Design): PlacedDesign {
   const strings = tunedStrings(design);
   const places = strings.map(({ x }) => x);
   const heights = stringHeights(design, places);
-  const slot = slotFit(design, strings, heights);
-  const laid = withSaddle(design, { angle: slot.line.angleDeg, setback: slot.line.centreMm });
-  const tight = tooTight(laid);
-  if (tight) throw new DesignError([tight]);
-
-  const height = heightFit(laid, places, heights);
+  const { slot, laid, height } = settled(design, strings, heights);
   const raised: Design = {
     ...withSaddle(laid, { showing: height.showing }),
     top: {
@@ -91,6 +86,34 @@ export function placeDesign(design: Design): PlacedDesign {
   const beyond = Object.entries(bounded).flatMap(([path, one]) => outOfRange(path as Bounded, one));
   if (beyond.length > 0) throw new DesignError(beyond);
   return { design: placed, fit: { strings, heights, slot, height, depth, solved } };
+}
+
+/**
+ * Slot and heights together: a leaning saddle carries its crown back by its height over the top, so that the slot lies
+ * further forward; and where the slot lies moves the heights by a hair. Gone round until nothing moves.
+ */
+function settled(design: Design, strings: readonly TunedString[], heights: readonly EndHeights[]) {
+  const places = strings.map(({ x }) => x);
+  let leans: readonly number[] = places.map(() => 0);
+  for (let round = 1; ; round++) {
+    const slot = slotFit(design, strings, heights, leans);
+    const laid = withSaddle(design, { angle: slot.line.angleDeg, setback: slot.line.centreMm });
+    const tight = tooTight(laid);
+    if (tight) throw new DesignError([tight]);
+    const height = heightFit(laid, places, heights);
+    const next = height.undersides.map((z) => leanOf(laid.saddle, z - height.thickness));
+    const moved = Math.max(...next.map((lean, i) => Math.abs(lean - (leans[i] as number))));
+    if (moved < 1e-9 || round === MOST_ROUNDS) return { slot, laid, height };
+    leans = next;
+  }
+}
+
+/** Two rounds settle an upright saddle, four any other: each leaves a hundredth of what the one before did. */
+const MOST_ROUNDS = 6;
+
+/** How far behind the slot's line on the top a crown stands that is this high over it, along the string, mm. */
+function leanOf({ tilt, angle }: Design['saddle'], over: number): number {
+  return (over * Math.tan((tilt * Math.PI) / 180)) / Math.cos((angle * Math.PI) / 180);
 }
 
 /** The shallowest slot that the table allows, mm: a saddle that hardly shows needs no less. */

@@ -21,7 +21,7 @@ export interface Remark {
 }
 
 /** Steel that pulls beyond this share of 2 GPa, what string steel is stressed up to, is near its end. */
-const HIGH_STRESS = 1.1;
+export const HIGH_STRESS = 1.1;
 
 export function remarks(
   { saddle, action }: Design,

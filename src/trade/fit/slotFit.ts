@@ -21,17 +21,25 @@ export interface SlotFit {
   readonly least: SlotLine;
 }
 
-/** I4: the slot's place and angle from what the strings ask for; what is set by hand stays, the rest suits it. */
+/**
+ * I4: the slot's place and angle from what the strings ask for; what is set by hand stays, the rest suits it.
+ *
+ * @param leans how far behind the slot's line on the top each string's crown stands because the saddle leans, mm
+ */
 export function slotFit(
   design: Design,
   tuned: readonly TunedString[],
   heights: readonly EndHeights[],
+  leans: readonly number[],
 ): SlotFit {
   const { saddle } = design;
   const rule: SlotRule = saddle.line === 'squares' ? 'least-squares' : 'smallest-largest';
   const hand = handSign(design);
   const placesOf = (wanted: readonly WantedSetback[]) =>
-    wanted.map(({ saddleMm }, i) => ({ xMm: hand * (tuned[i] as TunedString).x, setbackMm: saddleMm }));
+    wanted.map(({ saddleMm }, i) => ({
+      xMm: hand * (tuned[i] as TunedString).x,
+      setbackMm: saddleMm - (leans[i] ?? 0),
+    }));
   const wanted = wantedSetbacks(design, tuned, heights);
   const places = placesOf(wanted);
   const [setAngle, setSetback] = [
