@@ -13,7 +13,8 @@ const tilted = (tilt: number) => {
 test('a leaning saddle’s slot lies further forward, so that its crown stands where intonation asks', () => {
   const [upright, leaning] = [tilted(0), tilted(10)];
   const forward = upright.fit.solved['saddle.setback'].used - leaning.fit.solved['saddle.setback'].used;
-  const mean = leaning.fit.height.undersides.reduce((sum, z) => sum + z - leaning.fit.height.thickness, 0) / 6;
+  const mean =
+    leaning.fit.height.undersides.reduce((sum, z) => sum + z - leaning.fit.height.thickness, 0) / 6;
   expect(forward).toBeCloseTo(mean * Math.tan((10 * Math.PI) / 180), 2);
   expect(forward).toBeGreaterThan(0.5);
 });
