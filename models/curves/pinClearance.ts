@@ -30,7 +30,8 @@ function pinsBehindSlot(design: Design, curves: Curves): Problem[] {
   if (fits(given)) return [];
   const edge = Math.round(margin * 100) / 100;
   const why = `for holes that keep ${edge} mm from the back edge and ${LEAST_WOOD} mm from the slot`;
-  const remedy = 'Move the pins, deepen the footprint behind the slot, or make the holes smaller.';
+  const remedy =
+    'Move the pins, deepen the footprint behind the slot, make the holes smaller, or bring two rows closer together.';
   return [unfitting('pins.behindSlot', given, fits, why, remedy)];
 }
 

@@ -56,6 +56,11 @@ export function slotFloor(s: SlotFrame, u: number): number {
     : -s.depth - (u * u) / (s.floorRadius + Math.sqrt(s.floorRadius ** 2 - u * u));
 }
 
+/** Height of the slot's floor over the glue plane where the slot's middle passes x, mm. `thickness` as for `slotToPart`. */
+export function floorOver(s: SlotFrame, thickness: number, x: number): number {
+  return thickness + slotFloor(s, x / Math.cos(s.angle)) * Math.cos(s.tilt);
+}
+
 /** A point of the slot's frame in the part, mm. `thickness` is the crown's height at the origin. */
 export function slotToPart(
   s: SlotFrame,

@@ -32,13 +32,13 @@ treble, centre and bass is meant at the first string, on the guitar's centre lin
     setbackMm              the set-back it asks for
     measured               whether that is the builder's own
     nutSetbackMm           how far its nut stands behind the scale's end; negative is toward the saddle
-    onSlotMm               the set-back that the slot's middle has there
+    onSlotMm               the set-back of a crown on the slot's middle there, a saddle's lean counted
     residualMm             what it asks for beyond that, positive away from the nut
     filedMm                how far its crown is filed from the slot's middle, positive away from the nut
     filable                whether the saddle is wide enough to file the whole residual
     residualCents12        error at the 12th fret with its crown on the slot's middle, cents, sharp positive
     cents                  errors at frets 1 to 12, cents: bare (uncompensated), onSlot, filed (as made)
-    heightOverTopMm        its underside over the soundboard at the saddle
+    heightOverTopMm        its underside at the saddle, over the soundboard on the centre line
     saddleShowingMm        saddle over the bridge's top under it, along the saddle
     saddleInSlotMm         saddle in the wood under it, along the saddle
     breakAngleDeg          what it turns through over the saddle in elevation; null with no wood behind
@@ -46,9 +46,10 @@ treble, centre and bass is meant at the first string, on the guitar's centre lin
     sideAngleDeg           what it turns in plan over the saddle, positive toward +X
     saddleDownN            its load on the saddle downward, N; null where there is no break angle
     saddleForwardN         its load on the saddle toward the nut, N; null where there is no break angle
-    correctedSetbackMm     what brings its measured cents at the 12th to 0; null if none were measured
-    saddleChangeMm         what to add to the saddle for the wanted action, negative to take off; null if
-                           no action was measured
+    correctedSetbackMm     what brings its measured cents at the 12th to 0; null if none were measured, or
+                           something was misread (see remarks)
+    saddleChangeMm         what to add to the saddle, along it, for the wanted action, negative to take off;
+                           null if no action was measured
   totalTensionN            all strings together, N
   thicknessMm              glue plane to the uncut top, at the middle of the slot
   crownRadiusMm            of the bridge's top

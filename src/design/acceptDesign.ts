@@ -25,12 +25,17 @@ export function acceptDesign(json: unknown): AcceptedDesign {
   }
 }
 
+/** What else a solved number follows from, beside being set by hand. */
+const OTHERWISE: Readonly<Record<string, string>> = {
+  'saddle.depth': 'want another wood under the slot or another showing, or set it by hand',
+};
+
 /** A number that nobody typed can't be typed anew: its problem says that it is solved, and how to have it otherwise. */
 function ofSolved(problem: Problem, { solved }: Fit): Problem {
   if (solved[problem.path as SolvablePath]?.by !== 'solved') return problem;
   return {
     ...problem,
     value: `${problem.value} as solved`,
-    remedy: `${problem.remedy} Or set it by hand.`,
+    remedy: `${problem.remedy} Or ${OTHERWISE[problem.path] ?? 'set it by hand'}.`,
   };
 }

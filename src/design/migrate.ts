@@ -10,6 +10,8 @@ type Group = Readonly<Record<string, unknown>>;
 
 /** A string thicker than this was taken for a wound one when a design did not say yet, mm. */
 const THICKEST_PLAIN = 0.5;
+/** What stands for a core that nothing is known of, mm. */
+const PLAIN_CORE = 0.3;
 
 /**
  * A design of an older version as the present one writes it; anything else as it is, for the reader to judge. Version 1
@@ -79,7 +81,9 @@ function lists(group: string, given: Group, scale: unknown): Group {
 
 function coreOf(diameter: unknown): unknown {
   const mm = mmOf(diameter);
-  if (mm === undefined || mm <= THICKEST_PLAIN) return diameter;
+  // what can't be read is told of the diameter, not of the core
+  if (mm === undefined || mm < 0.15 || mm > 2.5) return PLAIN_CORE;
+  if (mm <= THICKEST_PLAIN) return diameter;
   return Math.round(Math.min(mm, (assumedCore((mm / 25.4) * 1000) * 25.4) / 1000) * 1e4) / 1e4;
 }
 
@@ -89,7 +93,9 @@ function noteOf(diameter: unknown, core: unknown, scale: unknown): string {
   if (d === undefined || c === undefined || s === undefined) return 'E3';
   const spec = d <= THICKEST_PLAIN ? plainString(d) : woundString(d, c);
   const newtons = Math.min(USUAL_PULL, USUAL_STRESS * coreAreaM2(spec));
-  return noteName(frequencyNumber(Math.sqrt(newtons / massPerLength(spec)) / ((2 * s) / 1000)));
+  const hz = Math.sqrt(newtons / massPerLength(spec)) / ((2 * s) / 1000);
+  // a scale or a diameter out of reason is told of itself
+  return hz > 20 && hz < 1500 ? noteName(frequencyNumber(hz)) : 'E3';
 }
 
 /** N, Pa: common practice. */

@@ -143,7 +143,8 @@ function readList(path: string, field: ListField, given: unknown): { value: unkn
 
 function readNote(path: string, { maxLength }: NotesField, given: unknown): string | Problem {
   const hz = typeof given === 'string' && given.length <= maxLength ? pitchFrequency(given) : undefined;
-  if (hz !== undefined && hz >= LOWEST && hz <= HIGHEST) return given as string;
+  if (hz !== undefined && !CONTROL.test(given as string) && hz >= LOWEST && hz <= HIGHEST)
+    return given as string;
   const allowed = `a note with its octave such as E4, F#3 or Bb2, or a frequency of ${LOWEST} to ${HIGHEST} Hz such as 82.4 Hz`;
   return { code: 'not-a-value', path, value: describe(given), allowed, remedy: `Type ${allowed}.` };
 }
@@ -253,7 +254,7 @@ const wrongVersion = (value: unknown): Problem => ({
   code: 'newer-version',
   path: 'version',
   value: describe(value),
-  allowed: `version ${VERSION}`,
+  allowed: `version 1 to ${VERSION}`,
   remedy: 'This file was written by another version of the program: use that version, or a newer one.',
 });
 

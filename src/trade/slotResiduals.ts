@@ -10,7 +10,7 @@ export interface SaddleWidth {
 
 /** How one string does on a straight slot. */
 export interface SlotResidual {
-  /** The slot's set-back at this string, which it has with its crown on the slot's centre, mm. */
+  /** The set-back that this string has with its crown on the slot's middle, where that leans its lean counted, mm. */
   readonly onSlotMm: number;
   /** How far the crown must be filed to take the set-back it asks for, mm: positive away from the nut. */
   readonly residualMm: number;

@@ -90,7 +90,7 @@ describe('what is no design is refused as a whole', () => {
   test.each([VERSION + 1, 0, '1', undefined, null, Number.NaN])('version %j', (version) => {
     const problems = thrown(() => readDesign({ ...initialDesign(), version }));
     expect(problems).toMatchObject([
-      { code: 'newer-version', path: 'version', allowed: `version ${VERSION}` },
+      { code: 'newer-version', path: 'version', allowed: `version 1 to ${VERSION}` },
     ]);
   });
 });

@@ -48,10 +48,10 @@ describe('the slot in the STEP file is the fit’s', () => {
     const { shape } = await side.builder.build(accepted.curves, 'drilled');
     const { planes } = read(writeStep(side.kernel, shape, 'Slot', 'AP214'));
 
-    // the line through two strings' places on the slot, nearer the nut by what the set-back there is less
+    // the slot's line under the first and the last string, nearer the nut by what its set-back there is less
     const [first, last] = [strings[0], strings.at(-1)];
     if (!first || !last) throw new Error('no strings');
-    const along = [last.xMm - first.xMm, first.onSlotMm - last.onSlotMm] as const;
+    const along = [last.xMm - first.xMm, slot.setbackMm.treble - slot.setbackMm.bass] as const;
     const size = Math.hypot(...along);
     const tilt = (accepted.design.saddle.tilt * Math.PI) / 180;
     // square to the slot's walls: across the line in plan, lifted with the tilt

@@ -34,8 +34,8 @@ export function Care() {
         </dd>
         <dt>Strings</dt>
         <dd>
-          A steel string pulls 100 to 135 N, a set about 700 N. Wear eye protection, and slacken strings
-          before cutting them.
+          A steel string pulls as much as a bucket of water weighs, a set several times that. Wear eye
+          protection, and slacken strings before cutting them.
         </dd>
         <dt>First of all</dt>
         <dd>Local rules, the machine’s manual and a qualified person come before anything said here.</dd>

@@ -1,7 +1,6 @@
-import { useMemo } from 'react';
-import { fitReport } from '../../trade/fit/fitReport.ts';
 import { FigureList } from '../figures/FigureList.tsx';
 import { judge } from '../store/judge.ts';
+import { reportOf } from '../store/reportOf.ts';
 import { useApp } from '../store/useApp.ts';
 import './fit.css';
 import { Intonation } from './Intonation.tsx';
@@ -16,10 +15,7 @@ import { slotFigures } from './slotFigures.ts';
 export function Fit() {
   const accepted = useApp((state) => state.lastGood);
   const current = useApp((state) => judge(state.history.present).ok);
-  const report = useMemo(
-    () => accepted && fitReport(accepted.design, accepted.curves, accepted.fit),
-    [accepted],
-  );
+  const report = accepted && reportOf(accepted);
   if (!accepted || !report) {
     return (
       <section className="panel fit">

@@ -14,7 +14,10 @@ export function Honesty({ firmEnds }: { firmEnds: number }) {
         practice. No source settles it for steel: the paper behind the formula measured about 1.1 on nylon.
         Your own measured set-backs go before either.
       </p>
-      <p>The slot’s angle moves by about 1.2° with the cores that are assumed: measure yours if you can.</p>
+      <p>
+        The slot’s angle moves by about 1.2°, for a light set, with the cores that are assumed: measure yours
+        if you can.
+      </p>
     </div>
   );
 }

@@ -38,7 +38,7 @@ export function Pull({ accepted: { design, fit }, report }: PartProps) {
         shown={shown}
         onShow={show}
       />
-      <StringCare />
+      <StringCare strings={fit.strings} />
     </>
   );
 }

@@ -18,7 +18,7 @@ export function saddleColumns(
       key: 'over',
       head: 'over top',
       unit: 'mm',
-      name: 'String’s underside over the soundboard at the saddle',
+      name: 'String’s underside at the saddle, over the soundboard on the centre line',
       values: undersides.map((z) => fixed(z, 2)),
       sourced: (i) =>
         sourced(

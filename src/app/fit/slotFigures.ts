@@ -20,7 +20,7 @@ export function slotFigures({ guitar, saddle, action }: Design, { slot, solved }
   });
   return [
     {
-      ...nutToSlot('Nut to slot, centre line', line.centreMm),
+      ...nutToSlot('Nut to slot’s middle, centre line', line.centreMm),
       ...beside(solved['saddle.setback'], (n) => `${fixed(scale + n, 2)} mm`),
     },
     nutToSlot('… at the first string', line.trebleMm),

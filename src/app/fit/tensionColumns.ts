@@ -48,10 +48,10 @@ export function tensionColumns(
     },
     {
       key: 'inharmonicity',
-      head: 'B × 10⁵',
+      head: 'B × 10⁶',
       unit: '',
       name: 'Inharmonicity B',
-      values: strings.map(({ inharmonicity }) => fixed(inharmonicity * 1e5, 2)),
+      values: strings.map(({ inharmonicity }) => fixed(inharmonicity * 1e6, 1)),
       sourced: (i) => {
         const one = strings[i];
         return sourced(

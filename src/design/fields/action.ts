@@ -28,7 +28,7 @@ export const action = {
     [3, 20],
     9.3,
     0.1,
-    'A straightedge on the frets, bridge off: its underside over the soundboard at the saddle line.',
+    'A straightedge on the frets along the centre line, bridge off: its underside over the soundboard at the saddle line.',
   ),
   neckAngle: angle(
     'Neck angle',

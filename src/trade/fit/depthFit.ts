@@ -1,5 +1,5 @@
 import { crownRadius, drop } from '../../../models/curves/profile.ts';
-import { handSign, type SlotFrame, slotFloor, slotToPart } from '../../../models/curves/slot.ts';
+import { floorOver, handSign, type SlotFrame, slotFloor, slotToPart } from '../../../models/curves/slot.ts';
 import { underside, undersideHeight } from '../../../models/curves/underside.ts';
 import type { Design } from '../../design/design.ts';
 import { type SolvedDepth, slotDepthFor } from '../slotDepthFor.ts';
@@ -21,11 +21,12 @@ export function depthFit(
 ): SolvedDepth {
   const frame = slotAtNoDepth(design);
   const crown = crownRadius(design);
-  const cos = Math.cos(frame.angle);
   const needs = places.map((x, i) => {
     const top = thickness - drop(crown, x);
-    const floor = thickness + slotFloor(frame, x / cos);
-    return { showing: (undersides[i] as number) - top, shallower: floor - top };
+    return {
+      showing: (undersides[i] as number) - top,
+      shallower: floorOver(frame, thickness, x) - top,
+    };
   });
   const solved = slotDepthFor({
     showings: needs.map(({ showing }) => showing),

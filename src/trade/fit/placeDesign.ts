@@ -131,9 +131,11 @@ function withSaddle(design: Design, saddle: Partial<Design['saddle']>): Design {
 type Bounded = Exclude<SolvablePath, 'top.crownRadius'>;
 
 const ASK: Readonly<Record<Bounded, string>> = {
-  'saddle.angle': 'Look at the strings, their cores and the action, or set the angle by hand.',
-  'saddle.setback': 'Look at the strings, their cores and the action, or set it by hand.',
-  'saddle.depth': 'Make the bridge thicker, the saddle show less, or set the depth by hand.',
+  'saddle.angle':
+    'Look at the strings, their cores, measured set-backs and the action, or set the angle by hand.',
+  'saddle.setback': 'Look at the strings, their cores, measured set-backs and the action, or set it by hand.',
+  'saddle.depth':
+    'Make the bridge thicker, the saddle show less, want less wood under the slot, or set the depth by hand.',
   'saddle.showing': 'Change the thickness, the action or the height of the frets, or set it by hand.',
   'top.thickness':
     'Change what shows of the saddle, the action or the height of the frets, or set it by hand.',

@@ -1,6 +1,6 @@
 import type { Curves } from '../../../models/curves/curves.ts';
 import type { Chain } from '../../../models/curves/segment.ts';
-import { slotFloor } from '../../../models/curves/slot.ts';
+import { floorOver } from '../../../models/curves/slot.ts';
 import { topHeight } from '../../../models/curves/topHeight.ts';
 import type { Design } from '../../design/design.ts';
 import { type SaddleBlank, saddleBlank } from '../saddleBlank.ts';
@@ -25,12 +25,11 @@ export function saddleFit(
   { profile, slot }: Curves,
   { strings, height }: Fit,
 ): SaddleFit {
-  const cos = Math.cos(slot.angle);
-  const floorAt = (x: number) => profile.thickness + slotFloor(slot, x / cos) * Math.cos(slot.tilt);
+  const floorAt = (x: number) => floorOver(slot, profile.thickness, x);
   const stands = strings.map(({ x }, i) =>
     saddleStand(height.undersides[i] as number, topHeight(profile, x), floorAt(x), saddle.tilt),
   );
-  const length = saddle.ends === 'open' ? top.block / cos : saddle.slotLength;
+  const length = saddle.ends === 'open' ? top.block / Math.cos(slot.angle) : saddle.slotLength;
   const middleFloor = floorAt(0);
   const over = strings.map(({ x }, i) => ({ x, height: (height.undersides[i] as number) - middleFloor }));
   const curve = attempt(() => saddleTop(over, height.fretboardRadius, saddle.angle, length));

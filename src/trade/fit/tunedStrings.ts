@@ -31,6 +31,9 @@ export interface TunedString {
  */
 const MOST_STRESS = 1.45;
 
+/** No string is played at a tenth of the usual pull, N: common practice. */
+const LEAST_PULL = 10;
+
 /** The lists that must have an entry for each string. */
 const LISTS = ['notes', 'diameters', 'cores', 'wraps'] as const;
 
@@ -86,6 +89,16 @@ function impossible({ spec, stressShare, tensionN, note }: TunedString, i: numbe
   if (spec.coreMm > spec.diameterMm + SAME) {
     const remedy = 'A core is inside its string: for a plain string give the same diameter twice.';
     return [tooMuch(`strings.cores.${i + 1}`, spec.coreMm, spec.diameterMm, 'in this string', remedy)];
+  }
+  if (tensionN < LEAST_PULL) {
+    return [
+      misfit(
+        `strings.notes.${i + 1}`,
+        `${note}: ${tensionN.toFixed(1)} N on ${scale} mm`,
+        `at least ${LEAST_PULL} N, below which a string hangs slack`,
+        'Tune it higher, or take a thicker string.',
+      ),
+    ];
   }
   if (stressShare <= MOST_STRESS) return [];
   const gpa = (MOST_STRESS * 2).toFixed(1);

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { acceptDesign } from '../../../src/design/acceptDesign.ts';
 import { initialDesign } from '../../../src/design/initial.ts';
 import { crowns } from '../../../src/trade/fit/crowns.ts';
+import { saddleFit } from '../../../src/trade/fit/saddleFit.ts';
 import { change } from '../../support/change.ts';
 
 const tilted = (tilt: number) => {
@@ -27,9 +28,17 @@ test('what each crown has of set-back is what its place in the plan has', () => 
   });
 });
 
-test('an upright saddle’s crown stands over its slot', () => {
-  const { fit } = tilted(0);
-  fit.slot.residuals.forEach(({ onSlotMm, residualMm }, i) => {
-    expect(onSlotMm + residualMm).toBeCloseTo(fit.slot.wanted[i]?.saddleMm ?? Number.NaN, 9);
+test.each([
+  ['flat', 0],
+  ['flat', 12],
+  ['parallel', 0],
+  ['parallel', 6],
+  ['parallel', 12],
+])('a solved depth keeps the half rule: %s floor, leaning %i°', (floor, tilt) => {
+  const text = change(initialDesign(), { 'saddle.floor': floor, 'saddle.tilt': tilt });
+  const { design, curves, fit } = acceptDesign(text);
+  expect(fit.depth.both, 'the wood allows it').toBe(true);
+  saddleFit(design, curves, fit).stands.forEach(({ half, margin }, i) => {
+    expect(half, `string ${i + 1}: ${margin} mm`).toBe(true);
   });
 });

@@ -28,7 +28,7 @@ export function StringSetPicker() {
       </select>
       <p id="string-sets-note" className="field-note">
         {chosen?.coresAssumed
-          ? 'The cores are assumed, as makers seldom say them; the slot’s angle moves by up to a degree with them. Measure them if you can.'
+          ? 'The cores are assumed, as makers seldom say them; the slot’s angle moves by about 1.2° with them, for a light set. Measure them if you can.'
           : 'Choosing a set fills in the whole table, tuning included.'}
       </p>
     </div>
