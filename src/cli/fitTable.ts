@@ -17,6 +17,7 @@ export function fitTable(fit: DesignFit): string {
     numbers(fit),
     strings(fit),
     intonation(fit),
+    nut(fit),
     heights(fit),
     measuredAgain(fit),
     saddle(fit),
@@ -113,6 +114,15 @@ function intonation({ strings: all }: DesignFit): readonly string[] {
       number(s.residualCents12, 1),
       number(at12(s.cents.filed), 1),
     ]),
+  );
+}
+
+/** Of a nut that stands behind the scale's end or before it; a table of its own, as intonation's is as wide as can be. */
+function nut({ strings: all }: DesignFit): readonly string[] {
+  if (all.every((s) => s.nutSetbackMm === 0)) return [];
+  return textTable(
+    ['Nut', 'set-back mm'],
+    all.map((s, i) => [name(s, i), number(s.nutSetbackMm, 2)]),
   );
 }
 

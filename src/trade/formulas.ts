@@ -107,6 +107,11 @@ export const FORMULAS = {
     text: 's = R − √(R² − c²/4), the height of an arc of radius R over its chord c',
     grounds: [ground('derived', 'plane geometry')],
   },
+  'frets-plane': {
+    name: 'Frets’ plane over the soundboard',
+    text: 'p = z_b + (S − x_b)·tan θ − rise: z_b the fret tops over the soundboard’s plane at the joint, S and x_b from the nut to the saddle and to the joint, θ the neck’s angle, rise how much higher than at the joint the soundboard stands at the bridge',
+    grounds: [ground('derived', 'similar triangles')],
+  },
   'string-height': {
     name: 'String over the soundboard',
     text: 'z = p − drop + hₛ: the frets’ plane at the saddle, less the fretboard’s fall under the string, and the string’s height over the frets there; half a millimetre of action is a millimetre of saddle',
@@ -136,7 +141,7 @@ export const FORMULAS = {
   },
   'measured-saddle': {
     name: 'Corrected saddle',
-    text: 'change = 2·(wanted − measured action at the 12th fret)',
+    text: 'change = 2·(wanted − measured action at the 12th fret)/cos τ, τ the saddle’s lean: along the saddle',
     grounds: [ground('derived', 'the 12th fret lies half way, and the nut stays')],
   },
 } as const satisfies Readonly<Record<string, Formula>>;

@@ -23,7 +23,7 @@ export type FretPlane =
 
 /**
  * p: height of the plane of the fret tops over the glue plane at the saddle line, on the centre line, mm.
- * p = z_b + (S − x_b)·tan θ − dome rise; derived, similar triangles.
+ * `frets-plane`: p = z_b + (S − x_b)·tan θ − dome rise; derived, similar triangles.
  */
 export function fretPlaneHeight(known: FretPlane): number {
   if (known.by === 'straightedge') return known.overSoundboard;

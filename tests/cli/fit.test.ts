@@ -33,6 +33,8 @@ beforeAll(() => {
       'action.measured': [2.2, 2.6],
     }),
   );
+  write('nut.json', change(initialDesign(), { 'action.nut': 'solved' }));
+  write('misread.json', change(initialDesign(), { 'action.cents': [60, 3, '', '', '', ''] }));
   write('short.json', change(initialDesign(), { 'saddle.slotLength': 52 }));
   write('thick.json', change(initialDesign(), { 'top.tip': 99 }));
 });
@@ -194,4 +196,27 @@ test('tables show the same numbers, in aligned columns, for each design', async 
     .map((line) => line.length);
   expect(new Set(ends).size, strings).toBe(1);
   expect(Math.max(...out.split('\n').map(textWidth))).toBeLessThanOrEqual(100);
+});
+
+test('a nut that is set back has its table, and only then', async () => {
+  const { out } = await call(['fit', '--table', at('nut.json')]);
+  const table = out.split('\n\n').find((lines) => lines.startsWith('Nut '));
+  const printed = await fitAt('nut.json');
+  const rows = (table ?? '').split('\n').map((line) => line.trim().split(/ {2,}/));
+  expect(rows).toEqual([
+    ['Nut', 'set-back mm'],
+    ...printed.strings.map(({ note, nutSetbackMm }, i) => [`${i + 1} ${note}`, nutSetbackMm.toFixed(2)]),
+  ]);
+  for (const { note, nutSetbackMm } of printed.strings) expect(nutSetbackMm, note).toBeLessThan(0);
+  expect((await call(['fit', '--table', at('plain.json')])).out).not.toMatch(/^Nut /m);
+});
+
+test('cents that no saddle could cure give no set-back, but a remark', async () => {
+  const printed = await fitAt('misread.json');
+  expect(printed.strings[0]?.correctedSetbackMm).toBeNull();
+  expect(printed.strings[1]?.correctedSetbackMm).toBeGreaterThan(0);
+  expect(printed.remarks).toContainEqual(expect.objectContaining({ id: 'cents-misread' }));
+  const { out } = await call(['fit', '--table', at('misread.json')]);
+  expect(out).toMatch(/^1 E4 +– +–$/m);
+  expect(out).toMatch(/string 1 \(E4\) to 0: something was\s+misread/);
 });

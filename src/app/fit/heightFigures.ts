@@ -1,9 +1,10 @@
+import { fretPlace } from '../../../models/curves/fretboard.ts';
 import type { Design } from '../../design/design.ts';
 import type { FitReport } from '../../trade/fit/fitReport.ts';
 import type { Fit } from '../../trade/fit/placeDesign.ts';
 import { sagitta } from '../../trade/sagitta.ts';
 import { type Figure, fixed } from '../figures/figure.ts';
-import { sourced } from './sourced.ts';
+import { type Sourced, sourced } from './sourced.ts';
 
 const mm = (value: number) => `${fixed(value, 2)} mm`;
 
@@ -22,10 +23,7 @@ export function heightFigures(
       label: 'Frets’ plane over the soundboard',
       value: fixed(height.fretPlane, 2),
       unit: 'mm',
-      ...sourced(
-        ['string-height'],
-        `p, on the centre line at the saddle, ${design.action.planeBy === 'straightedge' ? 'by straightedge' : 'from how the neck is set'}`,
-      ),
+      ...planeSource(design),
       path: 'action.planeBy',
     },
     {
@@ -39,10 +37,7 @@ export function heightFigures(
       label: 'Bridge thickness',
       value: fixed(height.thickness, 2),
       unit: 'mm',
-      ...sourced(
-        ['string-height', 'I3'],
-        `p ${fixed(height.fretPlane, 2)} + hₛ ${fixed(height.overFrets, 2)} − showing ${fixed(height.showing, 2)} mm at the middle`,
-      ),
+      ...sourced(['string-height', 'I3'], thicknessInputs(height, solved['top.thickness'])),
       ...by('top.thickness', 'solved from the showing'),
       path: 'top.thickness',
     },
@@ -64,15 +59,42 @@ export function heightFigures(
       ? [
           {
             label: 'Saddle blank',
-            value: `${fixed(blank.length.most, 1)} × ${fixed(blank.height, 1)} × ${fixed(blank.thickness.most, 2)}`,
+            // the height is the least that will do: rounded up
+            value: `${fixed(blank.length.most, 1)} × ${fixed(Math.ceil(blank.height * 10) / 10, 1)} × ${fixed(blank.thickness.most, 2)}`,
             unit: 'mm',
             ...sourced(
               ['saddle-blank'],
-              `length ${fixed(blank.length.least, 1)} to ${fixed(blank.length.most, 1)}, thickness ${fixed(blank.thickness.least, 2)} to ${fixed(blank.thickness.most, 2)}; ${mm(blank.finished)} high when finished`,
+              `length ${fixed(blank.length.least, 1)} to ${fixed(blank.length.most, 1)}, thickness ${fixed(blank.thickness.least, 2)} to ${fixed(blank.thickness.most, 2)}; ${mm(blank.finished)} high when finished, so at least ${mm(blank.height)} to shape it from`,
             ),
             path: 'saddle.slotLength',
           },
         ]
       : []),
   ];
+}
+
+/** p, on the centre line at the saddle: a measure, or worked out from how the neck is set. */
+function planeSource({ action, guitar, saddle }: Design): Sourced {
+  if (action.planeBy === 'straightedge')
+    return {
+      formula: 'p, on the centre line at the saddle: measured by straightedge.',
+      source: 'Your own measure.',
+    };
+  const joint = fretPlace(guitar.scale, action.neckJoint);
+  return sourced(
+    ['frets-plane'],
+    `z_b ${fixed(action.jointHeight, 2)} mm at fret ${action.neckJoint}; S ${fixed(guitar.scale + saddle.setback, 2)}, x_b ${fixed(joint, 2)} mm; θ ${fixed(action.neckAngle, 2)}°; rise ${fixed(action.domeRise, 2)} mm`,
+  );
+}
+
+/** The sum that makes the thickness, or, set by hand, the one that would: with the showing that was asked for then. */
+function thicknessInputs(
+  { fretPlane, overFrets, showing }: Fit['height'],
+  { by, solved }: Fit['solved']['top.thickness'],
+): string {
+  const sum = (shows: number) =>
+    `p ${fixed(fretPlane, 2)} + hₛ ${fixed(overFrets, 2)} − showing ${fixed(shows, 2)}`;
+  return by === 'set'
+    ? `set by hand; solved, it is ${sum(fretPlane + overFrets - solved)} = ${mm(solved)} at the middle`
+    : `${sum(showing)} mm at the middle`;
 }

@@ -7,18 +7,35 @@ import { sourced } from './sourced.ts';
 
 /** Set-backs and what the straight slot leaves over. */
 export function intonationColumns(
-  { saddle, guitar }: Design,
+  { saddle, guitar, action }: Design,
   { slot, strings }: Fit,
   { crowns }: FitReport,
 ): readonly Column[] {
   const { residuals, wanted } = slot;
   const setup = (i: number) => {
-    const one = wanted[i]?.setup;
+    const { setup: one, nutMm = 0 } = wanted[i] ?? {};
+    const nut = nutMm === 0 ? '' : `, nut’s set-back ${signed(nutMm, 2)} mm`;
     return one
-      ? `S ${fixed(guitar.scale, 2)} mm, h₀ ${fixed(one.heights.nut, 3)}, hₛ ${fixed(one.heights.saddle, 3)} mm, κ ${fixed(one.stretch, 1)}, α ${one.clampedEnds}`
+      ? `S ${fixed(guitar.scale, 2)} mm, h₀ ${fixed(one.heights.nut, 3)}, hₛ ${fixed(one.heights.saddle, 3)} mm, κ ${fixed(one.stretch, 1)}, α ${one.clampedEnds}${nut}`
       : '';
   };
+  const nut: Column = {
+    key: 'nut',
+    head: 'nut',
+    unit: 'mm',
+    name: 'Nut’s set-back; negative is toward the saddle',
+    values: wanted.map(({ nutMm }) => signed(nutMm, 2)),
+    sourced: (i) =>
+      action.nut === 'set'
+        ? { formula: 'Set by hand, the same for every string.', source: 'Your own number.' }
+        : sourced(
+            ['I4', 'I2', 'I3'],
+            `nut and saddle together, least squares over frets 1 to 12; ${setup(i)}`,
+          ),
+    path: action.nut === 'set' ? 'action.nutSetback' : 'action.nut',
+  };
   return [
+    ...(action.nut === 'none' ? [] : [nut]),
     {
       key: 'asked',
       head: 'asked',
@@ -40,13 +57,13 @@ export function intonationColumns(
       sourced: (i) =>
         sourced(
           ['I4'],
-          `asked ${fixed(wanted[i]?.saddleMm ?? 0, 2)} − slot there ${fixed(residuals[i]?.onSlotMm ?? 0, 2)} mm; positive is away from the nut`,
+          `asked ${fixed(wanted[i]?.saddleMm ?? 0, 2)} − crown on the slot’s middle ${fixed(residuals[i]?.onSlotMm ?? 0, 2)} mm; positive is away from the nut`,
         ),
       path: 'saddle.line',
     },
     {
       key: 'cents',
-      head: '12th',
+      head: 'straight',
       unit: '¢',
       name: 'Cents at the 12th fret on the slot’s middle',
       values: residuals.map(({ cents12 }) => signed(cents12, 1)),
@@ -69,7 +86,7 @@ export function intonationColumns(
     },
     {
       key: 'filedCents',
-      head: '12th',
+      head: 'filed',
       unit: '¢',
       name: 'Cents at the 12th fret with the filed crown',
       values: crowns.map(({ cents }) => signed(cents.filed[11] ?? 0, 1)),

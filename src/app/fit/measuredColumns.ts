@@ -1,30 +1,38 @@
 import type { Design } from '../../design/design.ts';
 import type { FitReport } from '../../trade/fit/fitReport.ts';
+import { outerActions } from '../../trade/fit/measuredAgain.ts';
 import { fixed } from '../figures/figure.ts';
 import { type Column, signed } from './column.ts';
 import { sourced } from './sourced.ts';
 
 /** What the finished guitar's own measures turn into; no column for what was not measured. */
-export function measuredColumns({ action }: Design, { crowns, measured }: FitReport): readonly Column[] {
-  const { setbacks, saddles } = measured;
+export function measuredColumns(
+  { action, saddle: { tilt } }: Design,
+  { crowns, measured }: FitReport,
+): readonly Column[] {
+  const { setbacks, misread, saddles } = measured;
   const columns: Column[] = [];
-  if (setbacks.some((setback) => setback !== undefined))
+  if (setbacks.some((setback, i) => setback !== undefined || misread[i]))
     columns.push({
       key: 'corrected',
       head: 'set-back',
       unit: 'mm',
       name: 'Set-back that brings the 12th fret in tune, from your cents',
-      values: setbacks.map((setback) => (setback === undefined ? '–' : fixed(setback, 2))),
+      values: setbacks.map((setback, i) =>
+        setback === undefined ? (misread[i] ? 'misread' : '–') : fixed(setback, 2),
+      ),
+      amiss: misread,
       sourced: (i) =>
         sourced(
           ['measured-setback'],
           action.cents[i] === undefined
             ? 'no cents were measured'
-            : `${signed(action.cents[i] as number, 1)} cents with a set-back of ${fixed(crowns[i]?.setback ?? 0, 2)} mm`,
+            : `${signed(action.cents[i] as number, 1)} cents with a set-back of ${fixed(crowns[i]?.setback ?? 0, 2)} mm${misread[i] ? ': no saddle can be set back that far, so something was misread' : ''}`,
         ),
       path: 'action.cents',
     });
-  if (saddles.length > 0) {
+  const outer = outerActions(action.measured);
+  if (outer) {
     const saddle = (head: string, name: string, values: readonly string[]): Column => ({
       key: head,
       head,
@@ -32,7 +40,10 @@ export function measuredColumns({ action }: Design, { crowns, measured }: FitRep
       name,
       values,
       sourced: () =>
-        sourced(['measured-saddle'], `measured ${action.measured.join(' and ')} mm at the outer strings`),
+        sourced(
+          ['measured-saddle'],
+          `measured ${outer.treble} and ${outer.bass}, wanted ${action.treble} and ${action.bass} mm at the outer strings; τ ${fixed(tilt, 1)}°`,
+        ),
       path: 'action.measured',
     });
     columns.push(

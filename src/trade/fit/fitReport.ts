@@ -20,11 +20,12 @@ export function fitReport(design: Design, curves: Curves, fit: Fit): FitReport {
   const made = crowns(design, fit);
   const saddle = saddleFit(design, curves, fit);
   const broken = breaks(design, curves, fit, made);
+  const measured = measuredAgain(design, fit, made, saddle.stands);
   return {
     crowns: made,
     saddle,
     breaks: broken,
-    measured: measuredAgain(design, fit, made, saddle.stands),
-    remarks: remarks(design, fit, saddle, broken),
+    measured,
+    remarks: remarks(design, fit, saddle, broken, measured),
   };
 }

@@ -1,5 +1,7 @@
 import type { Design } from '../../design/design.ts';
+import { FIELDS } from '../../design/fields.ts';
 import type { StringBreak } from './breaks.ts';
+import type { MeasuredAgain } from './measuredAgain.ts';
 import type { Fit } from './placeDesign.ts';
 import type { SaddleFit } from './saddleFit.ts';
 
@@ -14,11 +16,15 @@ export interface Remark {
     | 'saddle-too-short'
     | 'string-over-wood'
     | 'string-lifts'
-    | 'action-otherwise';
+    | 'action-otherwise'
+    | 'cents-misread';
   /** The field to look at. */
   readonly path: string;
   readonly text: string;
 }
+
+/** A plain B beside a wound G belongs so far off a straight slot, mm; more has another cause. Common practice. */
+const USUAL_OFF = 3;
 
 /** Steel that pulls beyond this share of 2 GPa, what string steel is stressed up to, is near its end. */
 export const HIGH_STRESS = 1.1;
@@ -28,6 +34,7 @@ export function remarks(
   fit: Fit,
   { stands, top, length }: SaddleFit,
   breaks: readonly StringBreak[],
+  { misread }: Pick<MeasuredAgain, 'misread'>,
 ): readonly Remark[] {
   const out: Remark[] = [];
   const name = (i: number) => `string ${i + 1} (${fit.strings[i]?.note ?? ''})`;
@@ -59,7 +66,7 @@ export function remarks(
     out.push({
       id: 'steel-stress',
       path: 'strings.cores',
-      text: `The core of ${names(stressed)} bears ${(2 * most).toFixed(2)} GPa at most; string steel is stressed up to about 2 GPa (Zollner, Physics of the Electric Guitar §1.2). Look at its core, its gauge and its note.`,
+      text: `The core of ${names(stressed)} bears ${(2 * most).toFixed(2)} GPa at most, if the core is as thick as typed; string steel is stressed up to about 2 GPa (Zollner, Physics of the Electric Guitar §1.2), and this is said beyond ${(2 * HIGH_STRESS).toFixed(1)}. Measure the core; look at gauge and note.`,
     });
   }
   const beyond = saddle.filed === 'each' ? each(fit.slot.residuals, ({ filable }) => !filable) : [];
@@ -68,7 +75,7 @@ export function remarks(
     out.push({
       id: 'crown-beyond-saddle',
       path: 'saddle.slotWidth',
-      text: `The crown under ${names(beyond)} belongs up to ${most.toFixed(2)} mm off the slot’s middle, farther than this saddle is wide: it is filed as far as it goes. That is usual where a plain string stands beside a wound one; a published blind test found no significant difference between straight and compensated saddles.`,
+      text: `The crown under ${names(beyond)} belongs up to ${most.toFixed(2)} mm off the slot’s middle, farther than this saddle is wide: it is filed as far as it goes. ${most <= USUAL_OFF ? 'That is usual where a plain string stands beside a wound one; a published blind test found no significant difference between straight and compensated saddles.' : 'So far is not usual: look at the strings, their notes and the action.'}`,
     });
   }
   if (!top) {
@@ -102,6 +109,15 @@ export function remarks(
       id: 'action-otherwise',
       path: 'saddle.showing',
       text: `Thickness and showing are both set by hand: the action comes out ${Math.abs(tooHigh / 2).toFixed(2)} mm ${way} at the 12th fret than the ${action.treble} and ${action.bass} asked for.`,
+    });
+  }
+  const mistaken = each(misread, (one) => one);
+  if (mistaken.length > 0) {
+    const { min, max } = FIELDS.strings.setbacks;
+    out.push({
+      id: 'cents-misread',
+      path: 'action.cents',
+      text: `No set-back from ${min} to ${max} mm brings the measured cents of ${names(mistaken)} to 0: something was misread. Tune the open string and measure the 12th fret again.`,
     });
   }
   return out;

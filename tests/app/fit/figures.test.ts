@@ -36,14 +36,14 @@ describe('figures of the light set', () => {
   test('set-backs, angle and α = 1 as in I4’s table (derived, twice)', () => {
     expect(values(LIGHT, 'asked')).toEqual(['2.57', '4.75', '1.94', '3.27', '4.54', '6.41']);
     expect(figure(LIGHT, 'Slot angle')?.value).toBe('2.96°');
-    expect(figure(LIGHT, 'Nut to slot, centre line')?.value).toBe((645.16 + 3.915).toFixed(2));
+    expect(figure(LIGHT, 'Nut to slot’s middle, centre line')?.value).toBe((645.16 + 3.915).toFixed(2));
     expect(figure(LIGHT, 'With α = 1, a lower bound')?.value).toBe(
       `${(645.16 + 2.6539).toFixed(2)} mm, 2.22°`,
     );
   });
 
   test('inharmonicity of the first string, as Fletcher is quoted: B 1.9390e-5', () => {
-    expect(values(LIGHT, 'inharmonicity')?.[0]).toBe('1.94');
+    expect(values(LIGHT, 'inharmonicity')?.[0]).toBe('19.4');
   });
 
   test('showing and in the slot are what the half rule compares', () => {
@@ -59,7 +59,7 @@ describe.each(Object.entries(someFits))('every figure of %s', (_name, changes) =
   test('opens to formula and source, and leads to a field', () => {
     for (const { label, formula, source, path } of figures) {
       expect(formula, label).not.toBe('');
-      expect(source, label).toMatch(/Derived here|Common practice|Source/);
+      expect(source, label).toMatch(/Derived here|Common practice|Source|^Your own measure/);
       expect(placeOf(path ?? ''), label).toBeDefined();
     }
     for (const column of columns) {
@@ -97,4 +97,94 @@ test('what the finished guitar shows turns into corrections; without measures th
   // 0.2 too high at the 12th: 0.4 off the saddle (derived)
   expect(values(measured, 'change')?.[0]).toBe('−0.40');
   expect(values(measured, 'change')?.[5]).toBe('0.00');
+});
+
+test('cents that no saddle could cure are shown as misread, not as a set-back', () => {
+  const column = all({ 'action.cents': [60, 3, '', '', '', ''] }).columns.find(
+    ({ key }) => key === 'corrected',
+  );
+  expect(column?.values[0]).toBe('misread');
+  expect(column?.values[1]).toMatch(/^\d\.\d\d$/);
+  expect(column?.amiss).toEqual([true, false, false, false, false, false]);
+  expect(column?.sourced(0).formula).toContain('something was misread');
+  expect(values({ 'action.cents': [60, '', '', '', '', ''] }, 'corrected')?.[0]).toBe('misread');
+});
+
+test('the nut’s set-back has a column where there is one, and goes into what a string asks for', () => {
+  expect(values({}, 'nut')).toBeUndefined();
+  const asked = (changes: Changes) =>
+    all(changes)
+      .columns.find(({ key }) => key === 'asked')
+      ?.sourced(0);
+  expect(asked({})?.formula).not.toContain('nut’s set-back');
+  const solved = fitOf({ 'action.nut': 'solved' }).fit.slot.wanted.map(({ nutMm }) => nutMm);
+  const shown = values({ 'action.nut': 'solved' }, 'nut') ?? [];
+  shown.forEach((value, i) => {
+    expect(Number(value.replace('−', '-')), `string ${i + 1}`).toBeCloseTo(solved[i] ?? 9, 1);
+    expect(value, 'the nut is moved toward the saddle').toMatch(/^−0\.\d\d$/);
+  });
+  expect(shown).toHaveLength(6);
+  expect(asked({ 'action.nut': 'solved' })?.formula).toContain(`nut’s set-back ${shown[0]} mm`);
+  const set = { 'action.nut': 'set', 'action.nutSetback': -0.3 };
+  expect(values(set, 'nut')).toEqual(Array(6).fill('−0.30'));
+  for (const changes of [set, { 'action.nut': 'solved' }]) {
+    const column = all(changes).columns.find(({ key }) => key === 'nut');
+    expect(placeOf(column?.path ?? ''), 'its field').toBeDefined();
+    expect(column?.sourced(0).source).toMatch(/Derived here|^Your own number/);
+  }
+  expect(asked(set)?.formula).toContain('nut’s set-back −0.30 mm');
+});
+
+describe('the frets’ plane opens to what it comes from', () => {
+  const LABEL = 'Frets’ plane over the soundboard';
+
+  test('a straightedge: the builder’s own measure', () => {
+    const plane = figure({}, LABEL);
+    expect(plane?.formula).toContain('measured by straightedge');
+    expect(plane?.source).toBe('Your own measure.');
+  });
+
+  test('a neck: the inputs that it names make the value that is shown (similar triangles, derived)', () => {
+    const plane = figure({ 'action.planeBy': 'neck', 'action.domeRise': 0.4 }, LABEL);
+    expect(plane?.formula).toContain('p = z_b + (S − x_b)·tan θ − rise');
+    const here =
+      /z_b ([\d.]+) mm at fret 14; S ([\d.]+), x_b ([\d.]+) mm; θ ([\d.]+)°; rise ([\d.]+) mm/.exec(
+        plane?.formula ?? '',
+      );
+    const [zb, s, xb, angle, rise] = (here ?? []).slice(1).map(Number) as [
+      number,
+      number,
+      number,
+      number,
+      number,
+    ];
+    const p = zb + (s - xb) * Math.tan((angle * Math.PI) / 180) - rise;
+    expect(p).toBeCloseTo(Number(plane?.value), 1);
+    expect(Math.abs(p - Number(plane?.value)), plane?.formula).toBeLessThan(0.006);
+  });
+});
+
+describe('the bridge’s thickness opens to a sum that holds', () => {
+  const sumOf = (formula = '') => {
+    const [p, hs, showing] = (/p ([\d.]+) \+ hₛ ([\d.]+) − showing ([\d.]+)/.exec(formula) ?? [])
+      .slice(1)
+      .map(Number) as [number, number, number];
+    return p + hs - showing;
+  };
+
+  test('solved: the thickness itself', () => {
+    const solved = figure({}, 'Bridge thickness');
+    expect(Math.abs(sumOf(solved?.formula) - Number(solved?.value)), solved?.formula).toBeLessThan(0.016);
+    expect(solved?.formula).not.toContain('set by hand');
+  });
+
+  test.each(['solved', 'set'])('set by hand: says so, and sums up to the solved one, showing %s', (how) => {
+    const changes = { 'top.thicknessBy': 'set', 'top.thickness': 9.6, 'saddle.showingBy': how };
+    const set = figure(changes, 'Bridge thickness');
+    const { solved } = fitOf(changes).fit.solved['top.thickness'];
+    expect(set?.value).toBe('9.60');
+    expect(set?.formula).toContain('set by hand');
+    expect(set?.formula).toContain(`= ${solved.toFixed(2)} mm`);
+    expect(Math.abs(sumOf(set?.formula) - solved), set?.formula).toBeLessThan(0.016);
+  });
 });

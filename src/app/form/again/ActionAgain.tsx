@@ -18,6 +18,9 @@ export function ActionAgain({ field, isFaulty, faults }: AgainProps) {
   const store = useAppStore();
   const action = useApp(({ history }) => history.present.action);
   const saddles = useMeasured()?.report.measured.saddles ?? [];
+  const { measured } = action;
+  // a list of one entry for each string ends with the last string
+  const last = Array.isArray(measured) && measured.length > 2 ? measured.length - 1 : 1;
   const changes = [saddles[0]?.change, saddles[saddles.length - 1]?.change];
   return (
     <>
@@ -32,7 +35,12 @@ export function ActionAgain({ field, isFaulty, faults }: AgainProps) {
           </tr>
         </thead>
         <tbody>
-          {(['first', 'last'] as const).map((string, at) => (
+          {(
+            [
+              ['first', 0],
+              ['last', last],
+            ] as const
+          ).map(([string, at]) => (
             <tr key={string}>
               <th scope="row">{string}</th>
               <td data-path={PATH}>
@@ -41,7 +49,7 @@ export function ActionAgain({ field, isFaulty, faults }: AgainProps) {
                   field={field}
                   at={at}
                   name={`Action as measured, ${string} string`}
-                  typed={entryAt(action.measured, at)}
+                  typed={entryAt(measured, at)}
                   invalid={isFaulty(`${PATH}.${at + 1}`)}
                   describedBy={faults}
                   onType={(entry) =>
@@ -50,7 +58,7 @@ export function ActionAgain({ field, isFaulty, faults }: AgainProps) {
                 />
               </td>
               <td>{String(at === 0 ? action.treble : action.bass)}</td>
-              <td className="worked-out">{sayChange(changes[at])}</td>
+              <td className="worked-out">{sayChange(changes[at === 0 ? 0 : 1])}</td>
             </tr>
           ))}
         </tbody>
@@ -77,7 +85,7 @@ function TakeOver({ saddles }: { saddles: readonly CorrectedSaddle[] }) {
   const places = fit.strings.map(({ x }) => x);
   const middle = middleOf(
     places,
-    saddles.map(({ change }) => change),
+    saddles.map(({ rise }) => rise),
   );
   const under = saddles.some(({ showing }) => showing <= 0);
   const { used } = fit.solved['saddle.showing'];

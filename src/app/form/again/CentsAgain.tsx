@@ -6,7 +6,6 @@ import { entryAt, withEntry } from '../strings/stringLists.ts';
 import type { AgainProps } from './againProps.ts';
 import { withSetbacksTaken } from './takenOver.ts';
 import { useMeasured } from './useMeasured.ts';
-import { withinReach } from './withinReach.ts';
 
 const PATH = 'action.cents';
 
@@ -17,7 +16,7 @@ export function CentsAgain({ field, isFaulty, faults }: AgainProps) {
   const notes = useApp(({ history }) => history.present.strings.notes);
   const cents = useApp(({ history }) => history.present.action.cents);
   const fit = useMeasured();
-  const setbacks = fit?.report.measured.setbacks.map(withinReach) ?? [];
+  const setbacks = fit?.report.measured.setbacks ?? [];
   const strings = Array.from({ length: count }, (_, at) => at);
   return (
     <>
@@ -58,7 +57,9 @@ export function CentsAgain({ field, isFaulty, faults }: AgainProps) {
                 </td>
                 <td>{now !== undefined && readable(now)}</td>
                 <td className="worked-out">
-                  {corrected !== undefined ? readable(corrected) : fit && typed !== '' && 'none will do'}
+                  {corrected !== undefined
+                    ? readable(corrected)
+                    : fit?.report.measured.misread[at] && 'misread'}
                 </td>
               </tr>
             );
