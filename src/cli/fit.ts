@@ -54,6 +54,8 @@ treble, centre and bass is meant at the first string, on the guitar's centre lin
   thicknessMm              glue plane to the uncut top, at the middle of the slot
   crownRadiusMm            of the bridge's top
   fretPlaneMm              the fret tops' plane over the soundboard at the saddle, on the centre line
+  straightedgeGapMm        a straightedge on the frets over the bridge's top there; about 0 to 1.5 is usual
+  spreadMm                 first to last, centre to centre: strings at the saddle, pins
   saddle
     lengthMm               along the slot
     blankMm                length and thickness (least, most), least height, finished height; null if the

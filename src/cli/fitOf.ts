@@ -5,6 +5,8 @@ import type { Fit, SolvablePath } from '../trade/fit/placeDesign.ts';
 import type { Remark } from '../trade/fit/remarks.ts';
 import type { SaddleBlank } from '../trade/saddleBlank.ts';
 import type { SlotLine } from '../trade/slotLine.ts';
+import { straightedgeGap } from '../trade/straightedgeGap.ts';
+import { stringSpread } from '../trade/stringSpread.ts';
 import { type StringFit, stringFitOf } from './stringFitOf.ts';
 
 /** A distance at the first string, on the guitar's centre line and at the last string, mm. */
@@ -41,6 +43,9 @@ export interface DesignFit {
   readonly thicknessMm: number;
   readonly crownRadiusMm: number;
   readonly fretPlaneMm: number;
+  /** Between a straightedge on the frets and the bridge's top, at the slot's middle. */
+  readonly straightedgeGapMm: number;
+  readonly spreadMm: { readonly saddle: number; readonly pins: number };
   readonly saddle: {
     readonly lengthMm: number;
     /** Null when the saddle is too short for its strings. */
@@ -77,6 +82,11 @@ export function fitOf({ design, curves, fit }: AcceptedDesign): DesignFit {
     thicknessMm: curves.profile.thickness,
     crownRadiusMm: curves.profile.crownRadius,
     fretPlaneMm: fit.height.fretPlane,
+    straightedgeGapMm: straightedgeGap(fit.height.fretPlane, 0, 0, curves.profile.thickness),
+    spreadMm: {
+      saddle: stringSpread(fit.strings.map(({ x }) => [x, 0])).overall,
+      pins: stringSpread(curves.pins.map(({ at }) => at)).overall,
+    },
     saddle: saddleOf(report),
     numbers: numbersOf(fit),
     remarks: report.remarks,
