@@ -17,7 +17,7 @@ export type FretPlane =
       readonly saddleFromNut: number;
       /** θ: positive when the frets' plane rises toward the bridge. */
       readonly neckAngle: number;
-      /** How much higher than at the joint the soundboard stands at the bridge (see `domeRise`). */
+      /** How much higher than at the joint the soundboard stands at the bridge. */
       readonly domeRise: number;
     };
 
