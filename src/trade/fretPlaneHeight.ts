@@ -4,8 +4,6 @@ const RADIANS = Math.PI / 180;
 export type FretPlane =
   /** A straightedge on the frets, bridge off: its underside over the soundboard at the saddle line. */
   | { readonly by: 'straightedge'; readonly overSoundboard: number }
-  /** A straightedge on the frets, bridge on: the gap to a top of known thickness; it can't show less than none. */
-  | { readonly by: 'gap'; readonly overTop: number; readonly thickness: number }
   /** From how the neck is set. */
   | {
       readonly by: 'neck';
@@ -27,7 +25,6 @@ export type FretPlane =
  */
 export function fretPlaneHeight(known: FretPlane): number {
   if (known.by === 'straightedge') return known.overSoundboard;
-  if (known.by === 'gap') return known.thickness + known.overTop;
   const beyond = known.saddleFromNut - known.jointFromNut;
   return known.overJoint + beyond * Math.tan(known.neckAngle * RADIANS) - known.domeRise;
 }

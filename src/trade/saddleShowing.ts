@@ -1,14 +1,3 @@
-/** z of the bridge's top over x, mm. */
-export type Top = (x: number) => number;
-
-/**
- * How much of the saddle shows under a string, mm: the string's underside less the bridge's top beneath it.
- * Negative when the action would put the string under the bridge's top.
- */
-export function saddleShowing(x: number, underside: number, top: Top): number {
-  return underside - top(x);
-}
-
 /**
  * The thickness at the centre that makes the saddle show so much there, mm: t = p + hs(0) − showing. Derived.
  * At the middle, not as a mean over the strings: there the crown's radius has no part in it, and there a builder

@@ -14,8 +14,3 @@ export interface StringOverSaddle {
 export function stringUnderside(at: StringOverSaddle, overFrets: number): number {
   return at.fretPlane - at.drop + overFrets;
 }
-
-/** hs: the height over the frets' plane that a string of this underside has, mm: `stringUnderside` the other way. */
-export function overFretsOf(at: StringOverSaddle, underside: number): number {
-  return underside - at.fretPlane + at.drop;
-}
