@@ -18,6 +18,9 @@ export const BRONZE_DENSITY_KG_M3 = 8800;
 /** Young's modulus of string steel, Pa (from memory: handbooks have 195 to 210 GPa for carbon steel wire). */
 export const STEEL_MODULUS_PA = 200e9;
 
+/** A core this near to its string's diameter is all of it, mm: gauges are rounded to thousandths of an inch. */
+export const ALL_CORE_MM = 0.005;
+
 /** A plain steel string. */
 export function plainString(diameterMm: number): StringSpec {
   return { diameterMm, wound: false, coreMm: diameterMm, wrapDensityKgM3: STEEL_DENSITY_KG_M3 };

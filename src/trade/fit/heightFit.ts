@@ -58,8 +58,7 @@ export function heightFit(
   const solvedThickness = rounded(thicknessForShowing(fretPlane, overFrets, saddle.showing));
   const thickness = top.thicknessBy === 'set' ? top.thickness : solvedThickness;
   const solvedShowing = rounded(showingForThickness(fretPlane, overFrets, thickness));
-  const asked = top.thicknessBy === 'solved' || saddle.showingBy === 'set';
-  const showing = asked ? saddle.showing : solvedShowing;
+  const showing = showingIsSet({ saddle, top }) ? saddle.showing : solvedShowing;
   const beyond = thickness + showing - fretPlane - overFrets;
   // what rounding leaves is not the hand's: a solved number set by hand must not move a string
   const tooHigh = Math.abs(beyond) < 1e-3 ? 0 : beyond;
@@ -77,4 +76,9 @@ export function heightFit(
       return stringUnderside(at, (heights[i] as EndHeights).saddle) + tooHigh;
     }),
   };
+}
+
+/** Whether the showing is an input: set by hand, or wanted of a thickness that is solved. */
+export function showingIsSet({ saddle, top }: Pick<Design, 'saddle' | 'top'>): boolean {
+  return top.thicknessBy === 'solved' || saddle.showingBy === 'set';
 }

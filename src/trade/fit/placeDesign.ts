@@ -5,7 +5,7 @@ import { DesignError, misfit, type Problem } from '../../design/problem.ts';
 import type { EndHeights } from '../endHeights.ts';
 import type { SolvedDepth } from '../slotDepthFor.ts';
 import { depthFit } from './depthFit.ts';
-import { type HeightFit, heightFit } from './heightFit.ts';
+import { type HeightFit, heightFit, showingIsSet } from './heightFit.ts';
 import { type SlotFit, slotFit } from './slotFit.ts';
 import { stringHeights } from './stringHeights.ts';
 import { type TunedString, tunedStrings } from './tunedStrings.ts';
@@ -118,11 +118,6 @@ function leanOf({ tilt, angle }: Design['saddle'], over: number): number {
 
 /** The shallowest slot that the table allows, mm: a saddle that hardly shows needs no less. */
 const LEAST_DEPTH = FIELDS.saddle.depth.min;
-
-/** Whether the showing is an input: set by hand, or wanted of a thickness that is solved. */
-export function showingIsSet({ saddle, top }: Pick<Design, 'saddle' | 'top'>): boolean {
-  return top.thicknessBy === 'solved' || saddle.showingBy === 'set';
-}
 
 function withSaddle(design: Design, saddle: Partial<Design['saddle']>): Design {
   return { ...design, saddle: { ...design.saddle, ...saddle } };

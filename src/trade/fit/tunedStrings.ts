@@ -5,7 +5,7 @@ import { coreStress, coreStressShare } from '../coreStress.ts';
 import { inharmonicity } from '../inharmonicity.ts';
 import { massPerLength } from '../massPerLength.ts';
 import { pitchFrequency } from '../notes.ts';
-import { plainString, type StringSpec, woundString } from '../stringSpec.ts';
+import { ALL_CORE_MM, plainString, type StringSpec, woundString } from '../stringSpec.ts';
 import { tension } from '../tension.ts';
 
 /** One string of a design, tuned. */
@@ -53,7 +53,7 @@ function tunedString({ strings, guitar }: Design, x: number, i: number): TunedSt
   const [diameter, core] = [strings.diameters[i] as number, strings.cores[i] as number];
   const note = (strings.notes[i] as string).trim();
   const spec =
-    core >= diameter - SAME
+    core >= diameter - ALL_CORE_MM
       ? { ...plainString(diameter), coreMm: core }
       : woundString(diameter, core, strings.wraps[i] as number);
   const frequencyHz = pitchFrequency(note, strings.pitch) as number;
@@ -73,9 +73,6 @@ function tunedString({ strings, guitar }: Design, x: number, i: number): TunedSt
   };
 }
 
-/** A core this near to the string's diameter is the whole string, mm: gauges are rounded to thousandths of an inch. */
-const SAME = 0.005;
-
 function tooFew(list: (typeof LISTS)[number], { strings }: Design): Problem {
   return misfit(
     `strings.${list}`,
@@ -86,7 +83,7 @@ function tooFew(list: (typeof LISTS)[number], { strings }: Design): Problem {
 }
 
 function impossible({ spec, stressShare, tensionN, note }: TunedString, i: number, scale: number): Problem[] {
-  if (spec.coreMm > spec.diameterMm + SAME) {
+  if (spec.coreMm > spec.diameterMm + ALL_CORE_MM) {
     const remedy = 'A core is inside its string: for a plain string give the same diameter twice.';
     return [tooMuch(`strings.cores.${i + 1}`, spec.coreMm, spec.diameterMm, 'in this string', remedy)];
   }

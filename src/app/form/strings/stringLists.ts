@@ -1,13 +1,11 @@
 import type { DesignText, Typed } from '../../../design/design.ts';
 import { readQuantity } from '../../../design/quantity.ts';
 import { assumedCore } from '../../../trade/assumedCore.ts';
+import { ALL_CORE_MM } from '../../../trade/stringSpec.ts';
 
 /** The lists that have an entry for each string, in the order of the table's columns. */
 export const LISTS = ['notes', 'diameters', 'cores', 'wraps', 'setbacks'] as const;
 export type List = (typeof LISTS)[number];
-
-/** A core this near to the string's diameter is the whole string, mm: gauges are rounded to thousandths of an inch. */
-const SAME = 0.005;
 
 /** An entry of a list as typed; '' where the list ends before. */
 export function entryAt(typed: Typed, at: number): number | string {
@@ -27,7 +25,7 @@ export function isPlain({ diameters, cores }: DesignText['strings'], at: number)
   const [diameter, core] = [entryAt(diameters, at), entryAt(cores, at)];
   if (diameter === core) return true;
   const [d, c] = [readQuantity(diameter, 'length'), readQuantity(core, 'length')];
-  return d.ok && c.ok && Math.abs(d.value - c.value) < SAME;
+  return d.ok && c.ok && Math.abs(d.value - c.value) <= ALL_CORE_MM;
 }
 
 /** The design with one entry of a string typed anew. The core of a plain string goes with its diameter. */
