@@ -1,4 +1,5 @@
 import type { Design } from './design.ts';
+import { followedPath } from './followed.ts';
 
 type Choices = {
   readonly [G in keyof Design]?: { readonly [K in keyof Design[G]]?: unknown };
@@ -28,6 +29,7 @@ const WHEN: Readonly<Record<string, (d: Choices) => boolean>> = {
   'footprint.cornerFront': (d) => d.footprint?.tip !== 'round',
   'footprint.cornerBack': (d) => d.footprint?.tip !== 'round',
   'underside.radius': (d) => d.underside?.shape === 'cylinder' || d.underside?.shape === 'sphere',
+  'top.thicknessBy': (d) => !follows(d, 'top.thickness'),
   'top.thickness': (d) => d.top?.thicknessBy === 'set',
   'top.crownRadius': (d) => d.top?.crown === 'set',
   'top.edgeSize': (d) => d.top?.edge !== 'none',
@@ -37,8 +39,8 @@ const WHEN: Readonly<Record<string, (d: Choices) => boolean>> = {
   'saddle.setback': (d) => d.saddle?.setbackBy === 'set',
   'saddle.depth': (d) => d.saddle?.depthBy === 'set',
   'saddle.woodUnder': (d) => d.saddle?.depthBy === 'solved',
-  'saddle.showingBy': (d) => d.top?.thicknessBy === 'set',
-  'saddle.showing': (d) => d.top?.thicknessBy === 'solved' || d.saddle?.showingBy === 'set',
+  'saddle.showingBy': (d) => !showingWanted(d),
+  'saddle.showing': (d) => showingWanted(d) || d.saddle?.showingBy === 'set',
   'saddle.slotLength': (d) => d.saddle?.ends !== 'open',
   'pins.rowGap': (d) => d.pins?.rows === 'two',
   'pins.mouth': (d) => d.pins?.taper !== 0,
@@ -47,7 +49,22 @@ const WHEN: Readonly<Record<string, (d: Choices) => boolean>> = {
   'pins.channelLength': (d) => d.pins?.channel === 'ramp',
   'pins.channelWidth': (d) => d.pins?.channel === 'ramp',
   'pins.channelDepth': (d) => d.pins?.channel === 'ramp',
+  'timber.saddleDensity': (d) => d.timber?.weighed === 'strung',
+  'timber.pinMass': (d) => d.timber?.weighed === 'strung',
+  'aim.mass': (d) => d.aim?.of === 'mass',
+  'aim.stiffness': (d) => d.aim?.of === 'stiffness',
+  'aim.tip': (d) => d.aim?.of === 'tip',
+  'aim.follows': (d) => d.aim?.of !== 'none',
 };
+
+/** A thickness that is solved from the showing takes what shows as wanted. */
+function showingWanted(d: Choices): boolean {
+  return d.top?.thicknessBy === 'solved' && !follows(d, 'top.thickness');
+}
+
+function follows(d: Choices, path: string): boolean {
+  return followedPath(d.aim) === path;
+}
 
 function curved(d: Choices): boolean {
   return d.footprint?.backEdge !== 'straight' || d.footprint?.frontEdge !== 'straight';
@@ -63,5 +80,5 @@ function runs(d: Choices, form: 'sweep' | 'bow' | 'taper'): boolean {
 
 /** Whether the field at `group.field` has a say under the design's present choices. */
 export function applies(path: string, design: Choices): boolean {
-  return WHEN[path]?.(design) ?? true;
+  return !follows(design, path) && (WHEN[path]?.(design) ?? true);
 }

@@ -28,4 +28,4 @@ export type DesignText = {
 } & { readonly [G in keyof Fields]: { readonly [K in keyof Fields[G]]: Typed } };
 
 export const FORMAT = 'pinbridge-design';
-export const VERSION = 2;
+export const VERSION = 3;

@@ -1,7 +1,9 @@
 import { action } from './fields/action.ts';
+import { aim } from './fields/aim.ts';
 import { footprint } from './fields/footprint.ts';
 import { guitar } from './fields/guitar.ts';
 import type { Field } from './fields/kinds.ts';
+import { limits } from './fields/limits.ts';
 import { pins } from './fields/pins.ts';
 import { saddle } from './fields/saddle.ts';
 import { strings } from './fields/strings.ts';
@@ -23,6 +25,8 @@ export const FIELDS = {
   saddle,
   pins,
   timber,
+  aim,
+  limits,
 } as const satisfies Readonly<Record<string, Readonly<Record<string, Field>>>>;
 
 export type Fields = typeof FIELDS;

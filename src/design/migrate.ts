@@ -13,12 +13,51 @@ const THICKEST_PLAIN = 0.5;
 /** What stands for a core that nothing is known of, mm. */
 const PLAIN_CORE = 0.3;
 
+type Json = Readonly<Record<string, unknown>>;
+
+/** A design of an older version as the present one writes it; anything else as it is, for the reader to judge. */
+export function migrate(json: Json): Json {
+  const second = json.version === 1 ? fromFirst(json) : json;
+  return second.version === 2 ? fromSecond(second) : second;
+}
+
+/** What version 2 did not have yet, beside the groups `aim` and `limits`. */
+const SINCE_SECOND: Readonly<Record<string, readonly string[]>> = {
+  footprint: ['cutter'],
+  saddle: ['cutter'],
+  timber: ['weighed', 'saddleDensity', 'pinMass', 'braceWidth', 'braceStiffness'],
+};
+
+/** Version 2 aimed at nothing and had no limits of its own: what is new is the default. */
+function fromSecond(json: Json): Json {
+  const grown = Object.entries(SINCE_SECOND).flatMap(([group, keys]) => {
+    const given = json[group];
+    if (!isGroup(given)) return [];
+    const fresh = keys.map((key) => [key, fieldsOf(group as (typeof GROUPS)[number])[key]?.default]);
+    return [[group, { ...Object.fromEntries(fresh), ...cutterOf(group, given), ...given }]];
+  });
+  const added = (['aim', 'limits'] as const).map((group) => [group, json[group] ?? wholeDefaults(group)]);
+  return { ...json, ...Object.fromEntries([...grown, ...added]), version: 3 };
+}
+
+/** A narrow slot was made with a narrower cutter than the usual one. */
+function cutterOf(group: string, given: Group): Group {
+  const width = group === 'saddle' ? mmOf(given.slotWidth) : undefined;
+  return width !== undefined && width < USUAL_CUTTER ? { cutter: given.slotWidth } : {};
+}
+
+/** 1/8 in */
+const USUAL_CUTTER = 3.175;
+
+function wholeDefaults(group: (typeof GROUPS)[number]): Group {
+  return Object.fromEntries(Object.entries(fieldsOf(group)).map(([key, field]) => [key, field.default]));
+}
+
 /**
- * A design of an older version as the present one writes it; anything else as it is, for the reader to judge. Version 1
- * knew no strings but their diameters and solved nothing: every number stays as it was set, what is new is the default.
+ * Version 1 knew no strings but their diameters and solved nothing: every number stays as it was set, what is new is the
+ * default.
  */
-export function migrate(json: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
-  if (json.version !== 1) return json;
+function fromFirst(json: Json): Json {
   const groups = GROUPS.map((group) => {
     const given = json[group];
     if (given === undefined && group === 'action') return [group, defaults(group)];

@@ -25,6 +25,8 @@ const UNITS: Readonly<Record<NumberField['kind'], Readonly<Record<string, number
   frequency: { '': 1, hz: 1 },
   ratio: { '': 1 },
   cents: { '': 1, cent: 1, cents: 1, ct: 1 },
+  mass: { '': 1, g: 1, gram: 1, grams: 1, kg: 1000, oz: 28.349523125 },
+  bending: { '': 1, 'n·m²': 1, n·m2: 1, 'nm²': 1, nm2: 1 },
 };
 
 export type Quantity =
@@ -41,6 +43,8 @@ export const ACCEPTED: Readonly<Record<NumberField['kind'], string>> = {
   frequency: 'a frequency in Hz such as 440',
   ratio: 'a plain number such as 1.5',
   cents: 'cents such as 3 or -2.5',
+  mass: 'a mass in g such as 26.5, or 0.9 oz',
+  bending: 'a bending stiffness in N·m² such as 24.5',
 };
 
 // whole, fraction, or whole and fraction; decimals with point or comma; then an optional unit

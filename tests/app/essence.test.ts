@@ -21,6 +21,8 @@ test('each closed group says its essence', () => {
     saddle: '3.2 × 74 · 2.9°',
     pins: '3/16 in · 5° taper',
     timber: 'Indian rosewood',
+    aim: 'nothing',
+    limits: 'what findings are held against',
   });
 });
 

@@ -1,6 +1,7 @@
 import { useMemo, useRef, useState } from 'react';
 import type { Curves, Holes } from '../../../models/curves/curves.ts';
 import type { DesignText } from '../../design/design.ts';
+import type { Aimed } from '../../report/aim/aimedDesign.ts';
 import { arrange } from './arrange.ts';
 import { DimensionInput } from './DimensionInput.tsx';
 import { DimensionLabel } from './DimensionLabel.tsx';
@@ -16,6 +17,8 @@ export interface BoardProps {
   readonly curves: Curves;
   /** The design as typed: what its dimensions say. */
   readonly text: DesignText;
+  /** The dimension that follows the design's aim. */
+  readonly aimed?: Aimed | undefined;
   /** How the pin holes stand. */
   readonly holes: Holes;
   /** Path of the selected field. */
@@ -29,12 +32,12 @@ export interface BoardProps {
 }
 
 /** The drawing at a known size. */
-export function Board({ curves, text, holes, selected, onSelect, onEdit, stale, size }: BoardProps) {
+export function Board({ curves, text, aimed, holes, selected, onSelect, onEdit, stale, size }: BoardProps) {
   const [editing, setEditing] = useState<string>();
   const board = useRef<HTMLDivElement>(null);
   const shapes = useMemo(() => drawingShapes(curves, text, holes), [curves, text, holes]);
   const extent = useMemo(() => partExtent(shapes), [shapes]);
-  const wanted = useMemo(() => dimensions(curves, text), [curves, text]);
+  const wanted = useMemo(() => dimensions(curves, text, aimed), [curves, text, aimed]);
   const layout = useMemo(() => arrange(size, extent, wanted, selected), [size, extent, wanted, selected]);
   if (!layout) return null;
 

@@ -2,6 +2,7 @@ import type { Curves } from '../../../models/curves/curves.ts';
 import { applies } from '../../design/applies.ts';
 import type { DesignText } from '../../design/design.ts';
 import { isNumberField } from '../../design/fields/kinds.ts';
+import type { Aimed } from '../../report/aim/aimedDesign.ts';
 import { placeOf, typedAt } from '../store/fieldAt.ts';
 import type { Dimension, Place } from './dimension.ts';
 import { elevationDimensions } from './elevationDimensions.ts';
@@ -41,12 +42,13 @@ const SOLVED: Readonly<Record<string, (curves: Curves, text: DesignText) => numb
 };
 
 /** Every dimension that says something about this bridge, the most wanted first. */
-export function dimensions(curves: Curves, text: DesignText): readonly Dimension[] {
+export function dimensions(curves: Curves, text: DesignText, aimed?: Aimed): readonly Dimension[] {
   const maps = [sectionDimensions(curves), planDimensions(curves, text), elevationDimensions(curves)];
   return WANTED.flatMap((path) => {
     const places = maps.flatMap((map) => map.get(path) ?? []);
     if (places.length === 0) return [];
     const isRadius = RADII.has(path);
+    if (aimed?.path === path) return [solvedDimension(path, aimed.value, places, isRadius)];
     // a crown that follows one fretboard radius is that radius: it can be typed over
     if (path === 'top.crownRadius' && !isSet(path, text) && text.guitar.fretboard === 'constant')
       return [dimensionOf('guitar.fretboardRadius', text, places, isRadius)];

@@ -34,7 +34,9 @@ export function BenchNote() {
       <p>
         {place.field.help} {how === 'solved' && choiceOf(place)?.field.help} <InMillimetres place={place} />
       </p>
-      {isNumberField(place.field) && how !== 'solved' && <ValueSlide path={place.path} field={place.field} />}
+      {isNumberField(place.field) && how !== 'solved' && how !== 'follows' && (
+        <ValueSlide path={place.path} field={place.field} />
+      )}
     </div>
   );
 }
@@ -51,6 +53,7 @@ function InMillimetres({ place }: { place: Place }) {
   const how = useApp(({ history }) => howFound(history.present, place));
   if (
     how === 'solved' ||
+    how === 'follows' ||
     place.field.kind !== 'length' ||
     typeof typed !== 'string' ||
     !/[a-z"″'′]/i.test(typed)

@@ -1,11 +1,12 @@
 import { applies } from '../../design/applies.ts';
-import { isListField } from '../../design/fields/kinds.ts';
+import { isListField, isNumberField } from '../../design/fields/kinds.ts';
 import { given, mend, type Problem } from '../../design/problem.ts';
 import { type Place, typedAt } from '../store/fieldAt.ts';
 import { problemsAt } from '../store/judge.ts';
 import { howFound, isSolvable, numberOf } from '../store/solvedOrSet.ts';
 import { useApp } from '../store/useApp.ts';
 import { ChoiceInput } from './ChoiceInput.tsx';
+import { FollowingInput } from './FollowingInput.tsx';
 import { fieldId } from './fieldId.ts';
 import { QuantityInput } from './QuantityInput.tsx';
 import { SolvableInput } from './SolvableInput.tsx';
@@ -39,6 +40,8 @@ export function FieldRow({ place }: { place: Place }) {
         <ChoiceInput {...common} field={field} typed={typed} />
       ) : field.kind === 'text' ? (
         <TextInput {...common} field={field} typed={typed} />
+      ) : how === 'follows' && isNumberField(field) ? (
+        <FollowingInput {...common} field={field} typed={typed} />
       ) : isSolvable(field) ? (
         <SolvableInput {...common} field={field} typed={typed} />
       ) : (
@@ -50,7 +53,7 @@ export function FieldRow({ place }: { place: Place }) {
       <div id={id.problem} className="problems" aria-live="polite">
         {problems.map((problem) => (
           <p key={`${problem.code} ${problem.path} ${problem.allowed}`}>
-            {how === 'solved' ? saySolved(problem) : mend(problem)}
+            {how === 'solved' || how === 'follows' ? saySolved(problem) : mend(problem)}
           </p>
         ))}
       </div>

@@ -1,11 +1,10 @@
 import type { DesignText } from '../../design/design.ts';
-import { type NumberField, UNIT_OF } from '../../design/fields/kinds.ts';
+import type { NumberField } from '../../design/fields/kinds.ts';
 import type { SolvablePath } from '../../trade/fit/placeDesign.ts';
 import { type Place, placeOf } from '../store/fieldAt.ts';
-import { judge } from '../store/judge.ts';
 import { choiceOf, howFound, setByHand, solvedAgain, waySolved } from '../store/solvedOrSet.ts';
 import { useApp, useAppStore } from '../store/useApp.ts';
-import { fieldId } from './fieldId.ts';
+import { FoundInput } from './FoundInput.tsx';
 import type { InputProps } from './inputProps.ts';
 import { QuantityInput } from './QuantityInput.tsx';
 import { readable } from './readable.ts';
@@ -20,7 +19,6 @@ export function SolvableInput(props: InputProps<NumberField>) {
   const place = placeOf(path) as Place;
   const how = useApp(({ history }) => howFound(history.present, place));
   const solved = useApp(({ lastGood }) => lastGood?.fit.solved);
-  const current = useApp(({ history }) => judge(history.present).ok);
   const number = solved?.[path as SolvablePath].solved;
 
   if (how === 'wanted')
@@ -50,34 +48,13 @@ export function SolvableInput(props: InputProps<NumberField>) {
       </QuantityInput>
     );
   }
-  const id = fieldId(path).input;
   return (
-    <>
-      <span className="named">
-        <label htmlFor={id}>{field.label}</label>{' '}
-        <button
-          type="button"
-          className="solved-mark"
-          title="Press to set it by hand"
-          onClick={() => change((text) => setByHand(text, place, solved))}
-        >
-          {word}
-          <span className="unseen">: press to set it by hand</span>
-        </button>
-      </span>
-      <span className={unit === '' ? 'quantity' : `quantity in-${field.kind}`}>
-        <input
-          id={id}
-          className={current ? 'solved' : 'solved earlier'}
-          type="text"
-          readOnly
-          value={number === undefined ? '' : readable(number)}
-          aria-invalid={props.invalid}
-          aria-describedby={props.describedBy}
-        />
-        {unit !== '' && <span className="unit">{UNIT_OF[field.kind]}</span>}
-      </span>
-    </>
+    <FoundInput
+      {...props}
+      mark={word}
+      value={number}
+      onSet={() => change((text) => setByHand(text, place, solved))}
+    />
   );
 }
 

@@ -13,6 +13,7 @@ export function TimberPicker() {
     store.replaceDesign({
       ...present,
       timber: {
+        ...present.timber,
         name: wood.name,
         density: wood.densityKgM3,
         stiffness: wood.stiffnessGPa ?? present.timber.stiffness,

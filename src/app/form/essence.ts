@@ -54,6 +54,16 @@ const LINES: Readonly<Record<Group, (d: DesignText, solved: Solved) => readonly 
   ],
   pins: ({ pins: p }) => [plainText(p.drill), p.taper === 0 ? 'parallel' : `${degrees(p.taper)} taper`],
   timber: ({ timber: t }) => [plainText(t.name)],
+  aim: ({ aim: a }) => [
+    a.of === 'mass'
+      ? `${plainText(a.mass)} g`
+      : a.of === 'stiffness'
+        ? `${plainText(a.stiffness)} N·m²`
+        : a.of === 'tip'
+          ? `${plainText(a.tip)} at the tips`
+          : 'nothing',
+  ],
+  limits: () => ['what findings are held against'],
 };
 
 /**

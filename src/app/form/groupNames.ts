@@ -11,4 +11,6 @@ export const GROUP_NAMES: Readonly<Record<Group, string>> = {
   saddle: 'Saddle',
   pins: 'Pins',
   timber: 'Timber',
+  aim: 'Aim',
+  limits: 'Limits',
 };

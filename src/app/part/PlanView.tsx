@@ -12,6 +12,7 @@ export function PlanView() {
   return (
     <Drawing
       curves={lastGood?.curves}
+      aimed={lastGood?.aimed}
       selected={selected}
       text={text}
       holes={holes}

@@ -1,17 +1,10 @@
-import type { Curves } from '../../../models/curves/curves.ts';
-import { acceptDesign } from '../../design/acceptDesign.ts';
-import type { Design, DesignText } from '../../design/design.ts';
+import { type AcceptedDesign, acceptDesign } from '../../design/acceptDesign.ts';
+import type { DesignText } from '../../design/design.ts';
 import { DesignError, type Problem } from '../../design/problem.ts';
-import type { Fit } from '../../trade/fit/placeDesign.ts';
 import { placeOf } from './fieldAt.ts';
 
 /** A design that can be made, with its curves and how it fits its guitar. */
-export interface Accepted {
-  readonly text: DesignText;
-  readonly design: Design;
-  readonly curves: Curves;
-  readonly fit: Fit;
-}
+export type Accepted = AcceptedDesign;
 
 export type Judgement =
   | { readonly ok: true; readonly accepted: Accepted; readonly problems: readonly Problem[] }

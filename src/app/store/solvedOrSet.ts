@@ -1,5 +1,6 @@
 import type { DesignText } from '../../design/design.ts';
 import { type Field, isNumberField, type NumberField } from '../../design/fields/kinds.ts';
+import { followedPath } from '../../design/followed.ts';
 import type { Fit, SolvablePath } from '../../trade/fit/placeDesign.ts';
 import { type Place, placeOf, placesOf, typedAt, withTyped } from './fieldAt.ts';
 
@@ -21,13 +22,19 @@ export function numberOf(place: Place): Place | undefined {
 }
 
 /**
- * How a number is found: solved from the guitar, set by hand, or wanted of a number that is solved (the showing, when the
- * thickness is). Undefined for a number that is always typed.
+ * How a number is found: solved from the guitar, set by hand, wanted of a number that is solved (the showing, when the
+ * thickness is), or following the aim. Undefined for a number that is always typed.
  */
-export function howFound(text: DesignText, place: Place): 'solved' | 'set' | 'wanted' | undefined {
+export function howFound(
+  text: DesignText,
+  place: Place,
+): 'solved' | 'set' | 'wanted' | 'follows' | undefined {
+  const followed = followedPath(text.aim);
+  if (followed === place.path) return 'follows';
   const choice = choiceOf(place);
   if (!choice) return undefined;
-  if (place.path === 'saddle.showing' && text.top.thicknessBy === 'solved') return 'wanted';
+  if (place.path === 'saddle.showing' && text.top.thicknessBy === 'solved' && followed !== 'top.thickness')
+    return 'wanted';
   return typedAt(text, choice) === 'set' ? 'set' : 'solved';
 }
 
@@ -40,6 +47,14 @@ export function setByHand(text: DesignText, place: Place, solved: Fit['solved'] 
   if (!choice) return text;
   const number = solved?.[place.path as SolvablePath].solved;
   return withTyped(number === undefined ? text : withTyped(text, place, number), choice, 'set');
+}
+
+/** The design that aims at nothing any more, with what followed the aim set to what it came to. */
+export function letGo(text: DesignText, place: Place, value: number | undefined): DesignText {
+  const kept = value === undefined ? text : withTyped(text, place, value);
+  const free = { ...kept, aim: { ...kept.aim, of: 'none' } };
+  const choice = choiceOf(place);
+  return choice ? withTyped(free, choice, 'set') : free;
 }
 
 /** The design with a number solved from the guitar again. What was set by hand stays in the file. */

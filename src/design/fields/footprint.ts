@@ -59,6 +59,13 @@ export const footprint = {
   tipBow: length('Tip bow', [0.3, 12], 1.5, 0.1, 'How far a bowed tip stands out beyond its corners.'),
   cornerFront: length('Front corner radius', [1, 35], 6, 0.5, 'Rounds the front corner of each wing.'),
   cornerBack: length('Back corner radius', [1, 35], 6, 0.5, 'Rounds the back corner of each wing.'),
+  cutter: length(
+    'Cutter round the outline',
+    [0.5, 30],
+    6,
+    0.5,
+    'Diameter of the cutter that would mill the outline: no inside corner can be rounder than it leaves it.',
+  ),
   slotBehindFront: length(
     'Slot behind front edge',
     [4, 40],

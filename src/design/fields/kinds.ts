@@ -12,7 +12,17 @@ interface Common {
 
 /** A number with a unit. `length` may also be typed in inches, feet or metres. */
 export interface NumberField extends Common {
-  readonly kind: 'length' | 'angle' | 'count' | 'density' | 'modulus' | 'frequency' | 'ratio' | 'cents';
+  readonly kind:
+    | 'length'
+    | 'angle'
+    | 'count'
+    | 'density'
+    | 'modulus'
+    | 'frequency'
+    | 'ratio'
+    | 'cents'
+    | 'mass'
+    | 'bending';
   readonly min: number;
   readonly max: number;
   /** The default, as a person would type it. */
@@ -81,6 +91,8 @@ export const UNIT_OF = {
   frequency: 'Hz',
   ratio: '',
   cents: 'cents',
+  mass: 'g',
+  bending: 'N·m²',
 } as const;
 
 const number =
@@ -100,6 +112,8 @@ export const density = number('density');
 export const modulus = number('modulus');
 export const frequency = number('frequency');
 export const ratio = number('ratio');
+export const mass = number('mass');
+export const bending = number('bending');
 
 /** A number that is solved from the guitar unless the choice `by` of its group says `set`. */
 export const solvable = (by: string, field: NumberField): NumberField => ({ ...field, by });

@@ -2,6 +2,13 @@ import { angle, choice, type Field, length, ratio, solvable, solvedOrSet } from 
 
 export const saddle = {
   slotWidth: length('Slot width', [1.2, 8], 3.2, 0.1, 'Width of the saddle slot; the cutter is no wider.'),
+  cutter: length(
+    'Cutter for the slot',
+    [0.5, 8],
+    '1/8 in',
+    0.1,
+    'Diameter of the cutter that makes the slot: no wider than the slot.',
+  ),
   slotLength: length('Slot length', [30, 150], 74, 0.5, 'Overall, round ends included.'),
   rule: choice(
     'In tune',

@@ -1,4 +1,4 @@
-import { density, type Field, modulus, text } from './kinds.ts';
+import { choice, density, type Field, length, mass, modulus, text } from './kinds.ts';
 
 export const timber = {
   name: text('Timber', 'Indian rosewood', 120, 'What the bridge is made of.'),
@@ -9,5 +9,33 @@ export const timber = {
     12.27,
     0.1,
     'Modulus of elasticity E along the grain.',
+  ),
+  weighed: choice(
+    'Weighed',
+    { wood: 'the wood alone', strung: 'with saddle and pins too' },
+    'wood',
+    'Whether saddle and pins are weighed beside the wood.',
+  ),
+  saddleDensity: density(
+    'Density of the saddle',
+    [300, 3500],
+    1900,
+    10,
+    'Bone has about 1900 kg/m³ (from memory): weigh a blank to know.',
+  ),
+  pinMass: mass('One pin', [0.05, 10], 0.7, 0.05, 'Mass of one bridge pin: weigh a set and divide.'),
+  braceWidth: length(
+    'Brace to compare with, width',
+    [2, 30],
+    8,
+    0.5,
+    'Width of the rectangular bar that the bridge’s stiffness is compared with.',
+  ),
+  braceStiffness: modulus(
+    'Its stiffness along the grain',
+    [3, 30],
+    10.8,
+    0.1,
+    'Modulus of elasticity of the bar; Sitka spruce has about 10.8 GPa (from memory).',
   ),
 } as const satisfies Readonly<Record<string, Field>>;
