@@ -37,7 +37,7 @@ export interface Loads {
   readonly coupleNm: number;
   /** B6. The tail's edge lifts. */
   readonly glue: GlueLoad;
-  /** Undefined for a string that has no break angle, or that runs under the bridge's top. */
+  /** Undefined for a string that the saddle doesn't bear: without a break angle, under the bridge's top, past the slot. */
   readonly strings: readonly (StringLoad | undefined)[];
 }
 
@@ -68,7 +68,8 @@ export function loads(
     strings: fit.strings.map(({ tensionN }, i) => {
       const { over, load } = breaks[i] ?? {};
       const stand = saddle.stands[i] as SaddleStand;
-      if (!over || !load || over.angle <= 0 || stand.showing < 0) return undefined;
+      const held = stand.showing >= 0 && stand.inSlot > 0;
+      if (!over || !load || over.angle <= 0 || !held) return undefined;
       const square = squareToSaddle(load.down, load.forward, design.saddle.tilt);
       const walls = slotWalls(square, stand.showing, stand.inSlot);
       const share = shares[i] as number;
