@@ -3,7 +3,10 @@ import { acceptDesign } from '../../../src/design/acceptDesign.ts';
 import { initialDesign } from '../../../src/design/initial.ts';
 import { type FitReport, fitReport } from '../../../src/trade/fit/fitReport.ts';
 import { type Loads, loads, type StringLoad } from '../../../src/trade/fit/loads.ts';
+import { saddleWeight } from '../../../src/trade/fit/saddleWeight.ts';
+import { BONE_KG_M3 } from '../../../src/trade/saddleMass.ts';
 import { type Changes, change } from '../../support/change.ts';
+import { acceptedDesigns } from '../../support/designs.ts';
 
 /** A rectangle of 155 by 32, whose figures are known in closed form. */
 const GLUE = { areaMm2: 155 * 32, secondMm4: (155 * 32 ** 3) / 12, toBackMm: 16, toFrontMm: 16 };
@@ -140,4 +143,30 @@ describe('a string that the saddle doesn’t bear', () => {
     expect(under).toContain(false);
     expect(strings.map((one) => one === undefined)).toEqual(under);
   });
+});
+
+test('60 random designs: walls balance what the saddle bears, the wall has wood, every figure is a number', () => {
+  const { accepted } = acceptedDesigns(60, 4117);
+  let borne = 0;
+  for (const [i, { design, curves, fit }] of accepted.entries()) {
+    const report = fitReport(design, curves, fit);
+    const made = loads(design, curves, fit, report, GLUE);
+    const name = `design ${i} of seed 4117`;
+    const lean = (design.saddle.tilt * Math.PI) / 180;
+    for (const one of made.strings) {
+      if (!one) continue;
+      borne++;
+      const { down, forward } = one.saddle;
+      const square = forward * Math.cos(lean) - down * Math.sin(lean);
+      expect(one.walls.front - one.walls.back, name).toBeCloseTo(square, 8);
+      expect(one.wall.thickness, name).toBeGreaterThan(0.49);
+      expect(one.wallStressMPa, name).toBeGreaterThanOrEqual(0);
+      expect(one.bearingMPa, name).toBeGreaterThan(0);
+    }
+    const { pullN, coupleNm, glue } = made;
+    expect([pullN, coupleNm, ...Object.values(glue)].every(Number.isFinite), name).toBe(true);
+    const mass = saddleWeight(curves.slot, report.saddle, BONE_KG_M3);
+    expect(mass === undefined, name).toBe(report.saddle.top === undefined);
+  }
+  expect(borne, 'strings looked at').toBeGreaterThan(150);
 });
