@@ -1,4 +1,5 @@
 import { RightColumn } from './figures/RightColumn.tsx';
+import { RIGHT_TABS } from './figures/rightTabs.ts';
 import { Form } from './form/Form.tsx';
 import { judge } from './store/judge.ts';
 import { useApp, useAppStore } from './store/useApp.ts';
@@ -12,15 +13,15 @@ export function Side() {
   const faults = useApp((state) => judge(state.history.present).problems.length);
   const front = figures ? rightTab : 'bench';
   return (
-    <section className="side left" aria-label="Bench, fit and figures">
+    <section className="side left" aria-label="Bench, and what it comes to">
       <Tabs
         label="Left column"
         panel="side-panel"
         front={front}
         tabs={{
           bench: 'Bench',
-          fit: 'Fit',
-          figures: faults > 0 ? `Figures · ${faults} to mend` : 'Figures',
+          ...RIGHT_TABS,
+          ...(faults > 0 && { findings: `Findings · ${faults} to mend` }),
         }}
         onTurn={(tab) =>
           store.setSession(

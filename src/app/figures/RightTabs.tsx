@@ -1,7 +1,7 @@
-import type { RightTab } from '../store/state.ts';
 import { useApp, useAppStore } from '../store/useApp.ts';
 import { Tabs } from '../Tabs.tsx';
 import { RightColumn } from './RightColumn.tsx';
+import { RIGHT_TABS } from './rightTabs.ts';
 
 /** The right column of a wide window, with its tabs over it. */
 export function RightTabs() {
@@ -13,7 +13,7 @@ export function RightTabs() {
         label="Right column"
         panel="right-panel"
         front={tab}
-        tabs={{ fit: 'Fit', figures: 'Figures' } satisfies Record<RightTab, string>}
+        tabs={RIGHT_TABS}
         onTurn={(rightTab) => store.setSession({ rightTab })}
       />
       <div id="right-panel" role="tabpanel" aria-labelledby={`tab-${tab}`}>
