@@ -4,7 +4,7 @@ import type { Point } from '../curves/segment.ts';
 import { undersideHeight } from '../curves/underside.ts';
 import type { Cut } from './cut.ts';
 import { type Intervals, without } from './interval.ts';
-import { type Parts, partsOf } from './parts.ts';
+import { type Blank, type Parts, partsOf } from './parts.ts';
 
 /** The wood of a bridge, standing over the plan. All in mm. */
 export interface Surface {
@@ -35,12 +35,16 @@ export function surfaceOf(curves: Curves, holes: Holes): Surface {
   };
 }
 
-/** The wood over (x, y) after the edge and the first `made` cuts. */
-export function columns(parts: Parts, made: number, x: number, y: number): Intervals {
+/**
+ * The wood over (x, y) after the edge and the first `made` cuts.
+ *
+ * @param inside that the place is known to lie inside the outline, beyond the edge's reach
+ */
+export function columns(parts: Parts, made: number, x: number, y: number, inside = false): Intervals {
   const { plan, top, edge, cuts } = parts;
-  if (!plan.contains(x, y)) return [];
+  if (!inside && !plan.contains(x, y)) return [];
   let high = top.height(x, 0);
-  if (edge) {
+  if (edge && !inside) {
     const near = plan.nearest(x, y, edge.reach);
     if (near) high = edge.height(x, y, near);
   }
@@ -57,7 +61,7 @@ export function columns(parts: Parts, made: number, x: number, y: number): Inter
 }
 
 /** No cut takes a whole side away, so the body's own box is the part's. */
-export function boxOf({ plan, top, underside }: Parts): Surface['box'] {
+export function boxOf({ plan, top, underside }: Blank): Surface['box'] {
   const { x0, y0, x1, y1 } = plan.box;
   const lowest = Math.min(...outermost(plan.pieces).map(([x, y]) => undersideHeight(underside, x, y)));
   // a profile is highest at a joint, on top of a hill, or where the outline ends it
