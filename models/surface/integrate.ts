@@ -6,7 +6,7 @@ import { within } from './interval.ts';
 import { Moments } from './moments.ts';
 import { once } from './once.ts';
 import { type Blank, blankOf, facesOf, type Parts, partsOf } from './parts.ts';
-import { columns } from './surface.ts';
+import { columns, woodUnder } from './surface.ts';
 
 /**
  * Volume, first and second moments of the wood: the body's, less what the edge and then each cut takes. Every term is
@@ -73,10 +73,11 @@ function takeEdge(sum: Moments, { edge, top }: Blank): void {
 function takeCut(sum: Moments, parts: Parts, made: number): void {
   const cut = parts.cuts[made];
   if (!cut) return;
+  const inside = parts.inside[made];
   cut.places(facesOf(parts), (x, y, area) => {
     const removed = cut.removed(x, y);
     if (!removed) return;
-    for (const [from, to] of within(columns(parts, made, x, y, parts.inside[made]), removed[0], removed[1]))
-      sum.add(x, y, from, to, -area);
+    const wood = inside ? woodUnder(parts, made, x, y, parts.top.height(x, 0)) : columns(parts, made, x, y);
+    for (const [from, to] of within(wood, removed[0], removed[1])) sum.add(x, y, from, to, -area);
   });
 }

@@ -35,20 +35,26 @@ export function surfaceOf(curves: Curves, holes: Holes): Surface {
   };
 }
 
-/**
- * The wood over (x, y) after the edge and the first `made` cuts.
- *
- * @param inside that the place is known to lie inside the outline, beyond the edge's reach
- */
-export function columns(parts: Parts, made: number, x: number, y: number, inside = false): Intervals {
-  const { plan, top, edge, cuts } = parts;
-  if (!inside && !plan.contains(x, y)) return [];
-  let high = top.height(x, 0);
-  if (edge && !inside) {
-    const near = plan.nearest(x, y, edge.reach);
-    if (near) high = edge.height(x, y, near);
-  }
-  const low = undersideHeight(parts.underside, x, y);
+/** The wood over (x, y) after the edge and the first `made` cuts. */
+export function columns(parts: Parts, made: number, x: number, y: number): Intervals {
+  return parts.plan.contains(x, y) ? woodUnder(parts, made, x, y, topOver(parts, x, y)) : [];
+}
+
+/** z of the top over a place inside the outline, lower where the edge has been taken off. */
+export function topOver({ plan, top, edge }: Blank, x: number, y: number): number {
+  const near = edge && plan.nearest(x, y, edge.reach);
+  return near ? edge.height(x, y, near) : top.height(x, 0);
+}
+
+/** The wood over a place inside the outline from underside to `high`, after the first `made` cuts. */
+export function woodUnder(
+  { underside, cuts }: Parts,
+  made: number,
+  x: number,
+  y: number,
+  high: number,
+): Intervals {
+  const low = undersideHeight(underside, x, y);
   let wood: Intervals = high > low ? [[low, high]] : [];
   for (let i = 0; i < made; i++) {
     const cut = cuts[i] as Cut;
