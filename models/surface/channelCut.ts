@@ -1,4 +1,5 @@
 import type { Channel } from '../curves/curves.ts';
+import { rootOfFalling } from '../curves/rim/root.ts';
 import type { Point } from '../curves/segment.ts';
 import type { Cut } from './cut.ts';
 import { between, gauss, panels } from './gauss.ts';
@@ -41,14 +42,10 @@ export function channelCut(channel: Channel, radii: readonly number[]): Cut {
     places: ({ top }, visit) => {
       between(-half, half, gauss(8), (t, dt) => {
         // the ramp runs out of the wood where it meets the crown
-        let [a, b] = [from, to];
-        for (let i = 0; i < 40; i++) {
-          const middle = (a + b) / 2;
-          if (heights(middle)[0] < top(toPart(middle, t)[0])) a = middle;
-          else b = middle;
-        }
+        const over = (s: number) => top(toPart(s, t)[0]) - heights(s)[0];
+        const end = over(from) > 0 ? rootOfFalling(over, from, to - from, to) : from;
         const rims = radii.filter((r) => r > Math.abs(t)).map((r) => Math.sqrt(r * r - t * t));
-        const stops = panels(from, to, [...rims, a]);
+        const stops = panels(from, end, rims);
         stops.slice(1).forEach((end, k) => {
           between(stops[k] as number, end, gauss(6), (s, ds) => {
             const [x, y] = toPart(s, t);
@@ -56,6 +53,18 @@ export function channelCut(channel: Channel, radii: readonly number[]): Cut {
           });
         });
       });
+    },
+    turnsAt: (x, { top }) => {
+      const run = x - cx;
+      // y on the line at x where s or t has a value; a channel along or across the line meets it nowhere or all along
+      const atS = (s: number) => (dy === 0 ? [] : [cy + (s - run * dx) / dy]);
+      const atT = (t: number) => (dx === 0 ? [] : [cy + (t + run * dy) / dx]);
+      const z = top(x);
+      const runOut = channel.outline.flatMap((a, i) => {
+        const b = channel.outline[(i + 1) % channel.outline.length] as Point;
+        return a[1] > z === b[1] > z ? [] : atS(a[0] + ((z - a[1]) / (b[1] - a[1])) * (b[0] - a[0]));
+      });
+      return [...atS(from), ...atS(to), ...atT(-half), ...atT(half), ...runOut];
     },
   };
 }
