@@ -2,6 +2,7 @@ import type { Curves, Holes } from '../curves/curves.ts';
 import { holeRadius } from '../curves/holeRadius.ts';
 import { undersideHeight } from '../curves/underside.ts';
 import { chordBreaks, chordsOf } from './chords.ts';
+import { edgeBites } from './edgeBites.ts';
 import { panels } from './gauss.ts';
 import { once } from './once.ts';
 import { facesOf, type Parts, partsOf } from './parts.ts';
@@ -34,7 +35,8 @@ const both = once((curves: Curves) => {
 function walk(curves: Curves, parts: Parts, breaks: Breaks): readonly Slice[] {
   const chords = chordsOf(curves.outline);
   const faces = facesOf(parts);
-  const at = (x: number) => slice(parts, faces, chords(x), x);
+  const bites = edgeBites(curves);
+  const at = (x: number) => slice(parts, faces, chords(x), bites(x));
   const { x0, x1 } = parts.plan.box;
   const stops = panels(x0, x1, [...breaks.bends, ...breaks.ends]);
   const ends = new Set([x0, x1, ...breaks.ends]);
