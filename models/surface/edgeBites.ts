@@ -16,7 +16,7 @@ export interface Bite {
 }
 
 /** Share of the section by which a bite halfway may differ from what its neighbours tell. */
-const OFF = 5e-4;
+const OFF = 1e-3;
 /** Nearest that bites are looked for, mm. */
 const LEAST = 0.1;
 /** Room beyond the edge's reach, and how far from the tips the first and last bite are, mm: for rounding. */

@@ -35,7 +35,7 @@ export function slice(parts: Parts, faces: Body, chords: readonly Chord[], bite:
   const addPlain = (y: number, dy: number) => sum.add(y, [[faces.under(x, y), high]], dy);
   const addCut = (y: number, dy: number) => {
     const z = isInside ? high : topOver(parts, x, y);
-    sum.add(y, woodUnder(parts, cuts.length, x, y, z), dy);
+    sum.add(y, woodUnder(parts, near, x, y, z), dy);
     // what the edge takes is taken from all of the section
     if (z < high) sum.addArea(y, z, high, dy);
   };
