@@ -1,6 +1,8 @@
 import type { Curves, Holes } from '../curves/curves.ts';
+import type { PlanBox } from '../curves/rim/plan.ts';
 import { undersideHeight } from '../curves/underside.ts';
 import { chordBreaks, chordsOf } from './chords.ts';
+import type { Cut } from './cut.ts';
 import { between, betweenRounded, gauss, panels } from './gauss.ts';
 import { within } from './interval.ts';
 import { Moments } from './moments.ts';
@@ -71,13 +73,17 @@ function takeEdge(sum: Moments, { edge, top }: Blank): void {
 
 /** What a cut takes of the wood that those before it left. */
 function takeCut(sum: Moments, parts: Parts, made: number): void {
-  const cut = parts.cuts[made];
-  if (!cut) return;
-  const inside = parts.inside[made];
+  const cut = parts.cuts[made] as Cut;
+  const before = parts.cuts.slice(0, made).filter(({ box }) => meet(box, cut.box));
+  const isInside = parts.inside[made];
   cut.places(facesOf(parts), (x, y, area) => {
     const removed = cut.removed(x, y);
     if (!removed) return;
-    const wood = inside ? woodUnder(parts, made, x, y, parts.top.height(x, 0)) : columns(parts, made, x, y);
+    const wood = isInside
+      ? woodUnder(parts, before, x, y, parts.top.height(x, 0))
+      : columns(parts, before, x, y);
     for (const [from, to] of within(wood, removed[0], removed[1])) sum.add(x, y, from, to, -area);
   });
 }
+
+const meet = (a: PlanBox, b: PlanBox) => a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1;

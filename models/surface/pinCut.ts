@@ -51,8 +51,9 @@ export function pinCut(pin: Pin, holes: Holes): Cut {
     turnsAt: (x, body) => {
       const aside = Math.abs(x - cx);
       if (aside >= widest) return [];
-      const meeting = [meets(wall, () => body.top(x)), meets(wall, () => body.under(x, cy))];
-      return [...wall.map((p) => p[0]), ...meeting]
+      const rim = meets(wall, () => body.top(x));
+      const foot = meets(wall, () => body.under(x, cy));
+      return [foot, ...wall.map((p) => p[0]).filter((r) => r > foot && r < rim), rim]
         .filter((radius) => radius > aside)
         .flatMap((radius) => {
           const half = Math.sqrt(radius * radius - aside * aside);

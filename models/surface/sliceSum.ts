@@ -20,12 +20,8 @@ export class SliceSum {
   add(y: number, wood: Intervals, dy: number): void {
     let thickest = 0;
     for (const [from, to] of wood) {
-      const area = (to - from) * dy;
-      this.area += area;
-      this.y += area * y;
-      this.z += (area * (from + to)) / 2;
-      this.zz += (area * (from * from + from * to + to * to)) / 3;
-      this.#torsion += ((to - from) ** 2 * area) / 3;
+      this.addArea(y, from, to, dy);
+      this.#torsion += ((to - from) ** 3 * dy) / 3;
       thickest = Math.max(thickest, to - from);
     }
     if (thickest <= this.#thin) {
@@ -35,6 +31,15 @@ export class SliceSum {
     this.#torsion -= (thickest ** 3 * dy) / 3;
     this.#run.width += dy;
     this.#run.area += thickest * dy;
+  }
+
+  /** Adds to all but torsion. */
+  addArea(y: number, from: number, to: number, dy: number): void {
+    const area = (to - from) * dy;
+    this.area += area;
+    this.y += area * y;
+    this.z += (area * (from + to)) / 2;
+    this.zz += (area * (from * from + from * to + to * to)) / 3;
   }
 
   /** Saint-Venant's torsion constant: stout parts as rectangles, what joins them as thin strips. mm⁴ */

@@ -1,14 +1,17 @@
 import type { Curves, Holes } from '../curves/curves.ts';
+import { holeRadius } from '../curves/holeRadius.ts';
+import { undersideHeight } from '../curves/underside.ts';
 import { chordBreaks, chordsOf } from './chords.ts';
+import { edgeBites } from './edgeBites.ts';
 import { panels } from './gauss.ts';
 import { once } from './once.ts';
 import { facesOf, type Parts, partsOf } from './parts.ts';
 import { type Slice, slice } from './slice.ts';
 
 /** Share by which a section halfway may differ from what its neighbours tell before it is put between them. */
-const OFF = 1e-3;
+const OFF = 6e-3;
 /** Nearest that sections are looked for without need, mm: a hole's side begins like a square root. */
-const LEAST = 0.05;
+const LEAST = 0.3;
 /** A section is taken so far on either side of a place where something ends, mm. */
 const HAIR = 1e-6;
 
@@ -23,37 +26,39 @@ export function slicesAlong(curves: Curves, holes: Holes): readonly Slice[] {
 const both = once((curves: Curves) => {
   const found: Partial<Record<Holes, readonly Slice[]>> = {};
   const along = (holes: Holes) => () => {
-    found[holes] ??= walk(curves, partsOf(curves, holes), breaksOf(curves, holes));
+    found[holes] ??= walk(curves, partsOf(curves, holes), breaksOf(curves, partsOf(curves, holes), holes));
     return found[holes];
   };
   return { drilled: along('drilled'), reamed: along('reamed') };
 });
 
-function walk(curves: Curves, parts: Parts, breaks: readonly number[]): readonly Slice[] {
+function walk(curves: Curves, parts: Parts, breaks: Breaks): readonly Slice[] {
   const chords = chordsOf(curves.outline);
   const faces = facesOf(parts);
-  const at = (x: number) => slice(parts, faces, chords(x), x);
+  const bites = edgeBites(curves);
+  const at = (x: number) => slice(parts, faces, chords(x), bites(x));
   const { x0, x1 } = parts.plan.box;
-  const stops = panels(x0, x1, breaks);
+  const stops = panels(x0, x1, [...breaks.bends, ...breaks.ends]);
+  const ends = new Set([x0, x1, ...breaks.ends]);
   const out: Slice[] = [];
-  const put = (one: Slice) => {
-    const last = out[out.length - 1];
-    if (!last || one.x - last.x > 2 * HAIR || jumps(last, one)) out.push(one);
-  };
   const fill = (a: Slice, b: Slice): void => {
+    if (b.x - a.x < LEAST) return;
     const middle = at((a.x + b.x) / 2);
-    const halve = b.x - a.x > 2 * LEAST && !foretold(a, middle, b);
+    const halve = !foretold(a, middle, b);
     if (halve) fill(a, middle);
-    put(middle);
+    out.push(middle);
     if (halve) fill(middle, b);
   };
-  for (let i = 1; i < stops.length; i++) {
-    const [from, to] = [stops[i - 1] as number, stops[i] as number];
-    // neighbouring stops are farther apart than two hairs
-    const [a, b] = [at(from + HAIR), at(to - HAIR)];
-    put(a);
-    if (to - from > LEAST) fill(a, b);
-    put(b);
+  let before = at(x0 + HAIR);
+  out.push(before);
+  for (const stop of stops.slice(1)) {
+    const isEnd = ends.has(stop);
+    const here = at(isEnd ? stop - HAIR : stop);
+    fill(before, here);
+    out.push(here);
+    const after = isEnd && stop < x1 ? at(stop + HAIR) : here;
+    if (after !== here && jumps(here, after)) out.push(after);
+    before = out[out.length - 1] as Slice;
   }
   return out;
 }
@@ -75,16 +80,29 @@ export function stiffnessBetween(from: number, to: number, share: number): numbe
   return (Math.cbrt(from) * (1 - share) + Math.cbrt(to) * share) ** 3;
 }
 
-/** x at which sections begin, end or change their law. */
-function breaksOf(curves: Curves, holes: Holes): readonly number[] {
-  const { plan, top, edge, cuts } = partsOf(curves, holes);
+/** Where sections change along x: where they bend, and where something may begin or end at once. */
+interface Breaks {
+  readonly bends: readonly number[];
+  readonly ends: readonly number[];
+}
+
+function breaksOf(curves: Curves, parts: Parts, holes: Holes): Breaks {
+  const { plan, top, edge, cuts } = parts;
   const { x0, x1 } = plan.box;
   const reach = edge?.reach ?? 0;
-  return [
-    ...chordBreaks(curves.outline),
-    ...top.joints(0),
-    ...[reach / 2, reach].flatMap((r) => [x0 + r, x1 - r]),
-    ...cuts.flatMap((cut) => cut.landmarks().map((p) => p[0])),
-    ...curves.pins.flatMap((pin) => pin.outline[holes].flatMap(([r]) => [pin.at[0] - r, pin.at[0] + r])),
-  ];
+  const pins = curves.pins.flatMap(({ at: [x, y], outline }) => {
+    const radii = [top.height(x, 0), undersideHeight(parts.underside, x, y)].map((z) =>
+      holeRadius(outline[holes], z),
+    );
+    return [x, ...radii.flatMap((r) => [x - r, x + r])];
+  });
+  return {
+    bends: [...top.joints(0), x0 + reach, x1 - reach, ...pins],
+    ends: [
+      ...chordBreaks(curves.outline),
+      ...cuts
+        .filter((_, i) => i === 0 || i > curves.pins.length)
+        .flatMap((cut) => cut.landmarks().map((p) => p[0])),
+    ],
+  };
 }

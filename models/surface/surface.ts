@@ -30,14 +30,14 @@ export function surfaceOf(curves: Curves, holes: Holes): Surface {
   const parts = partsOf(curves, holes);
   return {
     box: boxOf(parts),
-    columns: (x, y) => columns(parts, parts.cuts.length, x, y),
+    columns: (x, y) => columns(parts, parts.cuts, x, y),
     landmarks: (z) => landmarks(parts, z),
   };
 }
 
-/** The wood over (x, y) after the edge and the first `made` cuts. */
-export function columns(parts: Parts, made: number, x: number, y: number): Intervals {
-  return parts.plan.contains(x, y) ? woodUnder(parts, made, x, y, topOver(parts, x, y)) : [];
+/** The wood over (x, y) after the edge and the cuts given. */
+export function columns(blank: Blank, cuts: readonly Cut[], x: number, y: number): Intervals {
+  return blank.plan.contains(x, y) ? woodUnder(blank, cuts, x, y, topOver(blank, x, y)) : [];
 }
 
 /** z of the top over a place inside the outline, lower where the edge has been taken off. */
@@ -46,18 +46,17 @@ export function topOver({ plan, top, edge }: Blank, x: number, y: number): numbe
   return near ? edge.height(x, y, near) : top.height(x, 0);
 }
 
-/** The wood over a place inside the outline from underside to `high`, after the first `made` cuts. */
+/** The wood over a place inside the outline from underside to `high`, after the cuts given. */
 export function woodUnder(
-  { underside, cuts }: Parts,
-  made: number,
+  { underside }: Blank,
+  cuts: readonly Cut[],
   x: number,
   y: number,
   high: number,
 ): Intervals {
   const low = undersideHeight(underside, x, y);
   let wood: Intervals = high > low ? [[low, high]] : [];
-  for (let i = 0; i < made; i++) {
-    const cut = cuts[i] as Cut;
+  for (const cut of cuts) {
     const { box } = cut;
     if (x < box.x0 || x > box.x1 || y < box.y0 || y > box.y1) continue;
     const removed = cut.removed(x, y);
