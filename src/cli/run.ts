@@ -1,4 +1,5 @@
 import type { Command } from './command.ts';
+import { compare } from './compare.ts';
 import { EXIT, EXIT_HELP, type Exit, UseError } from './exit.ts';
 import { exitOf } from './exitOf.ts';
 import { figures } from './figures.ts';
@@ -13,6 +14,7 @@ const COMMANDS: ReadonlyMap<string, Command> = new Map([
   ['make', make],
   ['fit', fit],
   ['figures', figures],
+  ['compare', compare],
   ['starters', starters],
   ['new', newDesign],
 ]);
