@@ -81,10 +81,10 @@ function changesOf({ path, choice }: Knob, value: number): Remedy['changes'] {
 }
 
 /**
- * What a changed design is worth: the finding is gone and nothing is worse; it is gone, but there is a new warning; it
- * stays, or a new error is there; or the design can't be made.
+ * What a changed design is worth: the finding is gone and nothing is worse (`clean`); it is gone, but there is a new warning
+ * (`sound`) or a new error (`worse`); it stays; or the design can't be made.
  */
-type Worth = 'clean' | 'sound' | 'no better' | 'refused';
+type Worth = 'clean' | 'sound' | 'worse' | 'stays' | 'refused';
 
 /** Tries a value of a knob; each is tried once. */
 function trialOf(accepted: AcceptedDesign, finding: Finding): (knob: Knob, value: number) => Worth {
@@ -100,9 +100,9 @@ function trialOf(accepted: AcceptedDesign, finding: Finding): (knob: Knob, value
     const changed = accept(text);
     const judged = changed && judgedOf(changed);
     if (!judged) return 'refused';
-    if (rule.judge(judged)) return 'no better';
+    if (rule.judge(judged)) return 'stays';
     const fresh = bad(judged).filter(({ id, severity }) => !before.has(`${severity} ${id}`));
-    if (fresh.some(({ severity }) => severity === 'error')) return 'no better';
+    if (fresh.some(({ severity }) => severity === 'error')) return 'worse';
     return fresh.some(({ severity }) => severity === 'warning') ? 'sound' : 'clean';
   };
   return (knob, value) => {
@@ -128,7 +128,8 @@ const AWAY = [1, 2, 3, 4, 6, 8, 12, 16, 24, 32, 48, 64];
 /**
  * The value of a knob, on a whole step, that passes and lies nearest to where it stands: tried further and further away
  * to both sides, then narrowed down between the last that failed and the first that passed. Beyond a value that can't be
- * made nothing is looked for. What the guitar asks for goes before all.
+ * made nothing is looked for, nor on the other side of one where the finding is gone. What the guitar asks for goes
+ * before all.
  */
 function nearest(
   { now, asked, field: { min, max } }: Knob,
@@ -141,13 +142,13 @@ function nearest(
     const round = Math.round(asked / HUNDREDTH) * HUNDREDTH;
     if (passes(asRefused(cleaned(round)))) return cleaned(round);
   }
-  const sides = [1, -1].map((way) => {
+  let sides = [1, -1].map((way) => {
     const from = way === 1 ? Math.floor(now / step + 1e-9) : Math.ceil(now / step - 1e-9);
-    return { at: (steps: number) => cleaned((from + way * steps) * step), failed: 0, open: true };
+    return { at: (steps: number) => cleaned((from + way * steps) * step), failed: 0 };
   });
   for (const away of AWAY) {
-    for (const side of sides) {
-      if (!side.open) continue;
+    for (const side of [...sides]) {
+      if (!sides.includes(side)) continue;
       const tried = asRefused(side.at(away));
       const worth = (steps: number) => asRefused(side.at(steps));
       const found = passes(tried)
@@ -156,8 +157,9 @@ function nearest(
           ? beforeRefusal(side.failed, away, worth, passes)
           : undefined;
       if (found !== undefined) return side.at(narrowed(side.failed, found, (n) => passes(worth(n))));
-      if (tried === 'refused') side.open = false;
-      else side.failed = away;
+      if (tried === 'refused') sides = sides.filter((one) => one !== side);
+      else if (tried !== 'stays') sides = [side];
+      side.failed = away;
     }
   }
   return undefined;
