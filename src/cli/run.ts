@@ -1,3 +1,4 @@
+import { check } from './check.ts';
 import type { Command } from './command.ts';
 import { compare } from './compare.ts';
 import { EXIT, EXIT_HELP, type Exit, UseError } from './exit.ts';
@@ -13,6 +14,7 @@ import { version } from './version.ts';
 const COMMANDS: ReadonlyMap<string, Command> = new Map([
   ['make', make],
   ['fit', fit],
+  ['check', check],
   ['figures', figures],
   ['compare', compare],
   ['starters', starters],
