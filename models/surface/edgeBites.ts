@@ -1,7 +1,7 @@
 import type { Curves } from '../curves/curves.ts';
 import type { EdgeCut } from '../curves/rim/rim.ts';
 import { type Chord, chordBreaks, chordsOf } from './chords.ts';
-import { between, gauss, panels } from './gauss.ts';
+import { between, gauss, panels, type Rule } from './gauss.ts';
 import { once } from './once.ts';
 import { type Blank, blankOf } from './parts.ts';
 import { topOver } from './surface.ts';
@@ -95,12 +95,14 @@ function bite(blank: Blank, edge: EdgeCut, chords: readonly Chord[], x: number):
   };
   for (const chord of chords) {
     const { stops, clearFrom, clearTo } = bands(blank, edge, chord, x);
+    // at a tip all of a section is edge
+    const rule = clearFrom < clearTo ? gauss(3) : gauss(4);
     for (let i = 1; i < stops.length; i++) {
       const [from, to] = [stops[i - 1] as number, stops[i] as number];
       if (from >= clearFrom - SLACK && to <= clearTo + SLACK) continue;
-      if (i === 1) fromOutline(from, to, add);
-      else if (i === stops.length - 1) fromOutline(to, from, add);
-      else between(from, to, gauss(4), add);
+      if (i === 1) fromOutline(from, to, rule, add);
+      else if (i === stops.length - 1) fromOutline(to, from, rule, add);
+      else between(from, to, rule, add);
     }
   }
   return sum;
@@ -135,7 +137,12 @@ function bands({ plan, top }: Blank, edge: EdgeCut, { back, front }: Chord, x: n
 }
 
 /** As `between` from the outline inward, where a round-over begins like a square root. */
-function fromOutline(outline: number, inner: number, visit: (y: number, weight: number) => void): void {
+function fromOutline(
+  outline: number,
+  inner: number,
+  rule: Rule,
+  visit: (y: number, weight: number) => void,
+): void {
   const span = inner - outline;
-  between(0, 1, gauss(3), (q, dq) => visit(outline + span * q * q, 2 * q * Math.abs(span) * dq));
+  between(0, 1, rule, (q, dq) => visit(outline + span * q * q, 2 * q * Math.abs(span) * dq));
 }

@@ -9,9 +9,9 @@ import { facesOf, type Parts, partsOf } from './parts.ts';
 import { type Slice, slice } from './slice.ts';
 
 /** Share by which a section halfway may differ from what its neighbours tell before it is put between them. */
-const OFF = 4e-3;
+const OFF = 5e-3;
 /** Nearest that sections are looked for without need, mm: a hole's side begins like a square root. */
-const LEAST = 0.3;
+const LEAST = 0.12;
 /** A section is taken so far on either side of a place where something ends, mm. */
 const HAIR = 1e-6;
 
@@ -49,7 +49,7 @@ function walk(curves: Curves, holes: Holes, beside: Map<number, Slice>): readonl
   };
   const { x0, x1 } = parts.plan.box;
   const stops = panels(x0, x1, [...breaks.bends, ...breaks.ends]);
-  const ends = new Set([x0, x1, ...breaks.ends]);
+  const ends = [x0, x1, ...breaks.ends];
   const out: Slice[] = [];
   const fill = (a: Slice, b: Slice): void => {
     if (b.x - a.x < LEAST) return;
@@ -62,11 +62,11 @@ function walk(curves: Curves, holes: Holes, beside: Map<number, Slice>): readonl
   let before = at(x0 + HAIR);
   out.push(before);
   for (const stop of stops.slice(1)) {
-    const isEnd = ends.has(stop);
+    const isEnd = ends.some((end) => Math.abs(end - stop) < 2 * HAIR);
     const here = at(isEnd ? stop - HAIR : stop);
     fill(before, here);
     out.push(here);
-    const after = isEnd && stop < x1 ? at(stop + HAIR) : here;
+    const after = isEnd && stop < x1 - 2 * HAIR ? at(stop + HAIR) : here;
     if (after !== here && jumps(here, after)) out.push(after);
     before = out[out.length - 1] as Slice;
   }
