@@ -95,8 +95,9 @@ function bite(blank: Blank, edge: EdgeCut, chords: readonly Chord[], x: number):
   };
   for (const chord of chords) {
     const { stops, clearFrom, clearTo } = bands(blank, edge, chord, x);
-    // at a tip all of a section is edge
-    const rule = clearFrom < clearTo ? gauss(3) : gauss(4);
+    // at a tip all of a section is edge, and on a slope a chamfer ends short of where it is looked for
+    const isPlain = clearFrom < clearTo && Math.abs(blank.top.slope(x, 0)) < GENTLE;
+    const rule = gauss(isPlain ? 3 : 5);
     for (let i = 1; i < stops.length; i++) {
       const [from, to] = [stops[i - 1] as number, stops[i] as number];
       if (from >= clearFrom - SLACK && to <= clearTo + SLACK) continue;
