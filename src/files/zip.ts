@@ -10,6 +10,12 @@ export interface FileEntry {
 /** Most bytes that the systems' file names may have. */
 const LONGEST = 255;
 
+/**
+ * Made on Unix (3), a plain file that its owner may write and all may read. Of files from DOS, which is what the library
+ * says otherwise, a common unzip takes no notice that their names are UTF-8.
+ */
+const MADE_ON_UNIX = { os: 3, attrs: (0o100644 << 16) >>> 0 } as const;
+
 /** What no system minds in a name: `[` and `]` stand in names that other formats ask for. */
 const FORBIDDEN = /[\p{Cc}\p{Cs}\\:*?"<>|]/u;
 
@@ -37,7 +43,11 @@ export function writeZip(files: readonly FileEntry[], date: Date): Uint8Array {
     date.getUTCMinutes(),
     date.getUTCSeconds(),
   );
-  return zipSync(Object.fromEntries(files.map(({ name, bytes }) => [name, bytes])), { mtime, level: 9 });
+  return zipSync(Object.fromEntries(files.map(({ name, bytes }) => [name, bytes])), {
+    mtime,
+    level: 9,
+    ...MADE_ON_UNIX,
+  });
 }
 
 function isSafe(name: string): boolean {

@@ -47,11 +47,9 @@ const hasUnzip = spawnSync('unzip', ['-v']).status === 0;
 
 describe('a ZIP', () => {
   test.runIf(hasUnzip)('unpacks whole by the system’s unzip', () => {
-    // in a plain C locale it spells out what isn't ASCII
-    const unzip = (...args: string[]) => said('env', 'LC_ALL=C.UTF-8', 'unzip', ...args);
-    expect(unzip('-t', file)).toContain('No errors detected');
+    expect(said('unzip', '-t', file)).toContain('No errors detected');
     const unpacked = path.join(folder, 'by-unzip');
-    unzip('-q', file, '-d', unpacked);
+    said('unzip', '-q', file, '-d', unpacked);
     expectWhole(unpacked);
   });
 
