@@ -6,8 +6,8 @@ import { xmlText } from './xmlText.ts';
 
 /**
  * One sheet as SVG text at its own scale: size in mm, one unit of the view box a millimetre, y down from the upper
- * edge. Arcs are arcs. What is drawn of one layer in a row is a group with the id `SHEET-LAYER`, from the second one
- * on `SHEET-LAYER-2`: groups keep the order in which a sheet is drawn, since paper may hide what was drawn before.
+ * edge. Arcs are arcs. Each layer is a group with the id `SHEET-LAYER` (and `SHEET-LAYER-2` for what comes after paper
+ * that hides something).
  *
  * Text is written whole, also what the typeface lacks: the viewer has other fonts. It is told to fit the width that
  * the sheet was laid out for.
@@ -17,7 +17,7 @@ export function writeSvg(sheet: Sheet, typeface: FontTypeface): string {
   const [w, h] = [decimal(width), decimal(height)];
   const family = `'${typeface.family}', 'Bitstream Vera Sans', Verdana, sans-serif`;
   const seen = new Map<Layer, number>();
-  const groups = runs(sheet.inks).map(({ layer, inks }) => {
+  const groups = gathered(sheet.inks).map(({ layer, inks }) => {
     const count = (seen.get(layer) ?? 0) + 1;
     seen.set(layer, count);
     const id = xmlText(`${sheet.id}-${layer}${count > 1 ? `-${count}` : ''}`);
@@ -33,12 +33,17 @@ export function writeSvg(sheet: Sheet, typeface: FontTypeface): string {
   ].join('\n')}\n`;
 }
 
-/** What is drawn of one layer in a row. */
-function runs(inks: readonly Ink[]): readonly { readonly layer: Layer; readonly inks: readonly Ink[] }[] {
+/**
+ * What is drawn of each layer, in the order in which layers first come. Ink over ink looks alike in any order; paper
+ * hides what was drawn before it, so from there on layers are gathered anew.
+ */
+function gathered(inks: readonly Ink[]): readonly { readonly layer: Layer; readonly inks: readonly Ink[] }[] {
   const out: { layer: Layer; inks: Ink[] }[] = [];
+  let stretch = 0;
   for (const ink of inks) {
-    const last = out[out.length - 1];
-    if (last?.layer === ink.layer) last.inks.push(ink);
+    if (ink.kind === 'line' && ink.fill === 'paper') stretch = out.length;
+    const group = out.slice(stretch).find(({ layer }) => layer === ink.layer);
+    if (group) group.inks.push(ink);
     else out.push({ layer: ink.layer, inks: [ink] });
   }
   return out;

@@ -55,19 +55,25 @@ describe('an arc', () => {
   });
 });
 
-test('what is drawn of one layer in a row is a group with an id of its own', () => {
-  const svg = svgOf(
-    words('a', [1, 1]),
-    words('b', [1, 1]),
-    ...testSheet.inks.slice(0, 1),
-    words('c', [1, 1]),
-  );
-  expect(
-    [...svg.matchAll(/<g id="([^"]+)" data-layer="([^"]+)">/g)].map(([, id, layer]) => [id, layer]),
-  ).toEqual([
-    ['s-text', 'text'],
-    ['s-marks', 'marks'],
-    ['s-text-2', 'text'],
+test('each layer is a group with an id of its own; after paper that hides something they begin anew', () => {
+  const [mark] = testSheet.inks as [Ink];
+  const paper: Ink = {
+    ...(mark as Extract<Ink, { kind: 'line' }>),
+    layer: 'text',
+    closed: true,
+    fill: 'paper',
+  };
+  const ids = (...inks: Ink[]) =>
+    [...svgOf(...inks).matchAll(/<g id="([^"]+)" data-layer="([^"]+)">/g)].map(
+      ([, id, layer]) => `${id} ${layer}`,
+    );
+  const text = words('a', [1, 1]);
+  expect(ids(text, mark, text, mark)).toEqual(['s-text text', 's-marks marks']);
+  expect(ids(text, mark, paper, text, mark)).toEqual([
+    's-text text',
+    's-marks marks',
+    's-text-2 text',
+    's-marks-2 marks',
   ]);
 });
 
