@@ -8,6 +8,8 @@ export interface SlotJig {
   readonly shimHeight: number;
   /** At which end of the bridge the shim is thick; undefined for a slot that is square to the centre line. */
   readonly thickEnd: 'treble' | 'bass' | undefined;
+  /** What is cut: the design's width, or a cutter's that is hardly narrower. */
+  readonly width: number;
   /** From the slot's middle line to the fence, on the front side, for the first pass. */
   readonly fence: number;
   /** Passes side by side: 1 for a cutter as wide as the slot. */
@@ -20,6 +22,9 @@ export interface SlotJig {
   readonly stopBeyond: number | undefined;
 }
 
+/** A cutter narrower than the slot by less, mm, cuts it in one pass, and the saddle is fitted to it: common practice. */
+const NEARLY = 0.05;
+
 /**
  * Derived, plane geometry. The cutter turns in the middle of a base that slides along a fence parallel to the slot, so a
  * pass lies half the base from the fence. Stops are set for the base's edge: the cutter's edge reaches the slot's end when
@@ -30,9 +35,10 @@ export function slotJig(job: Job): SlotJig {
   const { design, curves, workshop } = job;
   const { slot } = curves;
   const { cutter, baseWidth, jigLength, shimSide } = workshop;
-  const spare = Math.max(0, slot.width - cutter);
+  const width = slot.width - cutter < NEARLY ? cutter : slot.width;
+  const spare = width - cutter;
   // every pass overlaps the one before, if by a hair
-  const sidePasses = spare < 1e-6 ? 1 : 1 + Math.ceil(spare / cutter - 1e-9);
+  const sidePasses = spare === 0 ? 1 : 1 + Math.ceil(spare / cutter - 1e-9);
   const short = slot.roundEnds ? cutter / 2 : 0;
   const { angle } = design.saddle;
   // along the front edge the gap to the stop is widest where the slot comes nearest to that edge
@@ -42,6 +48,7 @@ export function slotJig(job: Job): SlotJig {
     shimAngle: Math.abs(angle),
     shimHeight: jigLength * Math.tan((Math.abs(angle) * Math.PI) / 180),
     thickEnd: angle === 0 ? undefined : shimSide === 'front' ? near : far,
+    width,
     fence: baseWidth / 2 + spare / 2,
     sidePasses,
     sideStrip: sidePasses === 1 ? 0 : spare / (sidePasses - 1),
@@ -69,7 +76,7 @@ export function depthPasses(
  *
  * @param total depth from the blank's face in the slot's middle
  */
-export function depthFromTouch({ curves: { slot }, workshop }: Job, total: number): number {
-  const backEdge = slot.width / 2 - workshop.cutter;
-  return total - backEdge * Math.tan(slot.tilt);
+export function depthFromTouch(job: Job, total: number): number {
+  const backEdge = slotJig(job).width / 2 - job.workshop.cutter;
+  return total - backEdge * Math.tan(job.curves.slot.tilt);
 }

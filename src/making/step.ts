@@ -83,3 +83,11 @@ export const length = setting('mm', 2);
 export const angle = setting('°', 2);
 export const count = setting('', 0);
 export const mass = setting('g', 1);
+
+/** A number with a fixed count of decimals, a true minus, and never a minus before nothing. */
+export function fixed(value: number, decimals: number): string {
+  return value
+    .toFixed(decimals)
+    .replace(/^-(?=[0.]+$)/, '')
+    .replace('-', '−');
+}

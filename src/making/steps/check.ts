@@ -1,6 +1,7 @@
 import { topHeight } from '../../../models/curves/topHeight.ts';
 import { massG, surfaceFigures } from '../../../models/surface/figures.ts';
 import { type Job, slotOn, trebleSign } from '../job.ts';
+import { slotJig } from '../slotJig.ts';
 import { length, mass, type Setting, type Step } from '../step.ts';
 import { CROWN, general, PIN_PLACE, SLOT_DEPTH, SLOT_PLACE, SLOT_WIDTH, within } from '../tolerances.ts';
 import { woodUnder } from '../woodUnder.ts';
@@ -22,7 +23,7 @@ export function check(job: Job): Step {
 }
 
 function settings(job: Job): readonly Setting[] {
-  const { design, curves, edges } = job;
+  const { design, curves, edges, workshop } = job;
   const { top, saddle, footprint, pins, timber } = design;
   const { slot, profile } = curves;
   const at = (u: number) => {
@@ -60,7 +61,10 @@ function settings(job: Job): readonly Setting[] {
       formula: 'as designed',
       tolerance: within(0.2, 'common practice'),
     }),
-    length('check.slot-width', 'Slot’s width', slot.width, { formula: 'as designed', tolerance: SLOT_WIDTH }),
+    length('check.slot-width', 'Slot’s width', workshop.slot === 'router' ? slotJig(job).width : slot.width, {
+      formula: 'as cut',
+      tolerance: SLOT_WIDTH,
+    }),
     length('check.slot-depth', 'Slot’s depth in the middle, along its walls', saddle.depth, {
       formula: 'as designed',
       tolerance: SLOT_DEPTH,

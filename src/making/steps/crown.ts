@@ -4,7 +4,7 @@ import { depthFrom, type Job } from '../job.ts';
 import { length, type Step } from '../step.ts';
 import { CROWN, general, SLOT_DEPTH, within } from '../tolerances.ts';
 
-/** Shaping the top of the middle block across to its radius. */
+/** Shaping the top of the middle block to its radius. */
 export function crown(job: Job): Step {
   const { design, curves, left } = job;
   const { profile, slot } = curves;
@@ -15,7 +15,7 @@ export function crown(job: Job): Step {
     id: 'crown',
     title: 'Crown',
     work: [
-      'Plane facets lengthwise along the middle block, high at the centre line, then sand across them with a block hollowed to the crown’s radius, until the gauge shows no light.',
+      'The crown falls from the centre line to both ends of the block. Plane or sand facets from front to back, each lower than the one nearer the middle, then sand along the bridge with a block hollowed to the crown’s radius, until the gauge shows no light.',
       'The wings come next: over them only the saw line counts.',
     ],
     settings: [
@@ -59,7 +59,7 @@ export function crown(job: Job): Step {
       }),
     ],
     check:
-      'The gauge across the top on both sides of the slot; the slot’s depth in the middle and at its ends.',
+      'The gauge along the top, before and behind the slot; the slot’s depth in the middle and at its ends.',
     cautions: ['dust', 'allergy', 'first'],
     needs: ['block plane', 'hollow sanding block', 'crown gauge', 'calliper'],
     template: 'crown-gauge',

@@ -10,7 +10,7 @@ export function finishing({ left }: Job): Step {
     id: 'finishing',
     title: 'Finishing',
     work: [
-      `Sand top and edges through ${GRITS.join(', ')}, along the grain, each until the scratches of the one before are gone; a block on the flat parts, bare fingers nowhere near an edge. Then buff.`,
+      `Sand top and edges through ${GRITS.join(', ')}, along the grain, each until the scratches of the one before are gone; a block behind the paper, so that edges stay true. Then buff.`,
       'No abrasive on the glue face, in the slot or in the holes, and no oil or wax before the bridge is glued.',
     ],
     settings: [

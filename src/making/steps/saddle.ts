@@ -16,9 +16,7 @@ export function saddle(job: Job): Step {
       'Thin the blank until it slides into the slot by hand and does not lean, then true its foot on the slot’s floor: it must bear along its whole length.',
       'Mark the crown from the template or from what shows under each string, file down to it, and polish.',
       ...(design.saddle.filed === 'each'
-        ? [
-            'File each crown to and fro as given, by eye along the saddle: half a string’s thickness is enough to hear.',
-          ]
+        ? ['File each crown to and fro as given, its peak a narrow line under the string.']
         : []),
     ],
     settings: [...piece(job), ...each(job)],

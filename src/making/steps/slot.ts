@@ -14,7 +14,7 @@ export function slot(job: Job): Step {
       ...(router ? jigSettings(job, slotJig(job)) : []),
       ...bed(job),
       ...depths(job, router),
-      ...sizes(job),
+      ...sizes(job, router ? slotJig(job).width : job.curves.slot.width),
     ],
     check: `The saddle blank slides in by hand and does not lean. Depth in the middle${job.curves.slot.floorRadius === undefined ? ' and at both ends' : ''} with the calliper’s tail along the wall.`,
     cautions: router ? ['machines', 'dust', 'first'] : ['dust', 'first'],
@@ -41,7 +41,7 @@ function withRouter({ design, curves, workshop }: Job, jig: SlotJig): readonly s
           'Put a wedge under the bridge so that its back edge stands higher: the walls then stand upright under the cutter.',
         ]
       : []),
-    'Set the fence on the front side and a stop at either end, screws and clamps clear of the base’s way. Cut with the cutter pushing the base against the fence.',
+    'Set the fence on the front side and a stop at either end, screws and clamps clear of the base’s way. Feed the way in which the cutter draws the base to the fence.',
     jig.sidePasses === 1
       ? 'Cut to full depth in equal passes from stop to stop.'
       : `At each depth cut ${jig.sidePasses} passes side by side: the first with the base on the fence, each further one with one more strip between.${slot.roundEnds ? ' The slot’s corners come out with the cutter’s radius: ease the saddle’s ends to suit.' : ''}`,
@@ -81,7 +81,7 @@ function jigSettings({ workshop, curves }: Job, jig: SlotJig): readonly Setting[
       tolerance: within(jigLength * Math.tan((SLOT_ANGLE.plus * Math.PI) / 180), SLOT_ANGLE.ground),
     }),
     length('slot.fence', 'Fence, from the slot’s line to its face', jig.fence, {
-      formula: `half the base, ${baseWidth}/2${jig.sidePasses > 1 ? `, + (slot ${curves.slot.width} − cutter ${cutter.toFixed(3)})/2` : ''}`,
+      formula: `half the base, ${baseWidth}/2${jig.sidePasses > 1 ? `, + (slot ${jig.width} − cutter ${cutter.toFixed(3)})/2` : ''}`,
       tolerance: within(0.1, 'own: it places the slot'),
     }),
     ...(jig.sidePasses > 1
@@ -90,7 +90,7 @@ function jigSettings({ workshop, curves }: Job, jig: SlotJig): readonly Setting[
             formula: 'slot wider than the cutter; each overlaps the one before',
           }),
           length('slot.side-strip', 'Strip for each further one', jig.sideStrip, {
-            formula: `(slot ${curves.slot.width} − cutter ${cutter.toFixed(3)}) / ${jig.sidePasses - 1}`,
+            formula: `(slot ${jig.width} − cutter ${cutter.toFixed(3)}) / ${jig.sidePasses - 1}`,
             tolerance: within(0.03, 'own: it makes the slot’s width'),
           }),
         ]
@@ -176,9 +176,15 @@ function depths(job: Job, router: boolean): readonly Setting[] {
   ];
 }
 
-function sizes({ curves: { slot } }: Job): readonly Setting[] {
+function sizes({ curves: { slot } }: Job, width: number): readonly Setting[] {
   return [
-    length('slot.width', 'Width', slot.width, { formula: 'as designed', tolerance: SLOT_WIDTH }),
+    length('slot.width', 'Width', width, {
+      formula:
+        width === slot.width
+          ? 'as designed'
+          : `the cutter’s; ${slot.width} as designed: fit the saddle to it`,
+      tolerance: SLOT_WIDTH,
+    }),
     ...(slot.roundEnds
       ? [
           length('slot.length', 'Length over its round ends', 2 * slot.halfLength, {
