@@ -77,7 +77,7 @@ function faceLines({ curves }: AcceptedDesign): readonly string[] {
   return [
     `${face}, and in the same clamping the first and the last pin hole right through.`,
     'Turn it over onto pegs in these two holes. Then, in one clamping: slot, the other holes, top, edge, and the outline last.',
-    'Slot and holes before the top is crowned, if the cutter’s reach asks for it: depths are from the crown.',
+    'The slot’s depth is from the finished crown, in the middle of the slot.',
   ];
 }
 

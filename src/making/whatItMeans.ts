@@ -165,7 +165,7 @@ function inWords(
   }
   if (Math.abs(thicker) >= UNSEEN) {
     out.push(
-      `The block bends ${fixed(Math.abs(stiffness - 1) * 100, 0)} % ${stiffness > 1 ? 'less' : 'more'} easily than designed: stiffness goes with thickness cubed.`,
+      `The block bends ${fixed(Math.abs(stiffness - 1) * 100, 0)} % ${stiffness > 1 ? 'less' : 'more'} easily than designed: stiffness goes with thickness cubed. That compares two bridges, and promises no strength.`,
     );
   }
   if (Math.abs(woodUnder - wood) >= UNSEEN) {
