@@ -1,7 +1,7 @@
 import { curvesBox } from '../../models/curves/curvesBox.ts';
 import { massG, surfaceFigures } from '../../models/surface/figures.ts';
 import type { AcceptedDesign } from '../design/acceptDesign.ts';
-import { CAUTIONS, type CautionId, CHOSEN_IS_LISTED, isDalbergia } from '../trade/cautions.ts';
+import { type CautionId, cautionFor } from '../trade/cautions.ts';
 import { holeCuts } from './holes.ts';
 import type { Order } from './order.ts';
 import { fixed, type Tolerance } from './step.ts';
@@ -118,8 +118,7 @@ const CARE: readonly CautionId[] = ['dust', 'allergy', 'listed', 'machines', 'fi
 
 function careLines({ design }: AcceptedDesign): readonly string[] {
   return CARE.map((id) => {
-    const { title, text } = CAUTIONS[id];
-    const listed = id === 'listed' && isDalbergia(design.timber.name) ? `${CHOSEN_IS_LISTED} ` : '';
-    return `${title}: ${listed}${text}`;
+    const { title, text } = cautionFor(id, design.timber.name);
+    return `${title}: ${text}`;
   });
 }

@@ -54,6 +54,7 @@ export interface Step {
   readonly settings: readonly Setting[];
   /** What to measure, and where. */
   readonly check: string;
+  /** What can hurt here: said by `cautionFor`, with the timber's name. */
   readonly cautions: readonly CautionId[];
   readonly needs: readonly string[];
   readonly template: TemplateId | undefined;

@@ -65,7 +65,11 @@ export function whatItMeans(accepted: AcceptedDesign, workshop: Workshop, measur
   const { design, curves, fit } = accepted;
   const lean = Math.cos(curves.slot.tilt);
   const thicker = off('check.thickness', 'crown.thickness') ?? 0;
-  const deeper = off('check.slot-depth', 'crown.left-middle', 'slot.depth') ?? 0;
+  // a thicker blank asks for as much more depth from its face
+  const planed = (off('thickness.planed') ?? 0) / lean;
+  const fromFace = off('slot.depth');
+  const deeper =
+    off('check.slot-depth', 'crown.left-middle') ?? (fromFace === undefined ? 0 : fromFace - planed);
   const slot = slotOff(accepted, off('check.slot-treble') ?? 0, off('check.slot-bass') ?? 0);
   const hand = handSign(design);
 
@@ -114,7 +118,13 @@ export function whatItMeans(accepted: AcceptedDesign, workshop: Workshop, measur
   };
   return {
     ...meaning,
-    text: inWords(meaning, accepted, { thicker, wood, width: measured['check.slot-width'] }),
+    text: inWords(meaning, accepted, {
+      thicker,
+      wood,
+      width: measured['check.slot-width'],
+      fromFace: (settings.get('slot.depth') as number) + planed,
+      planed,
+    }),
   };
 }
 
@@ -135,6 +145,9 @@ function slotOff({ curves, design }: AcceptedDesign, treble: number, bass: numbe
 interface Told {
   readonly thicker: number;
   readonly wood: number;
+  /** How much more the slot's depth from the blank's face must be, and what it then is, mm. */
+  readonly planed: number;
+  readonly fromFace: number;
   /** Of the slot, as measured. */
   readonly width: number | undefined;
 }
@@ -142,10 +155,15 @@ interface Told {
 function inWords(
   meaning: Omit<Meaning, 'text'>,
   { design, curves }: AcceptedDesign,
-  { thicker, wood, width }: Told,
+  { thicker, wood, width, planed, fromFace }: Told,
 ): readonly string[] {
   const { strings, slot, stiffness, woodUnder, density } = meaning;
   const out: string[] = [];
+  if (Math.abs(planed) >= UNSEEN) {
+    out.push(
+      `The blank is planed ${planed > 0 ? 'thicker' : 'thinner'} than set: cut the slot ${fixed(fromFace, 2)} mm deep in all from its face, ${fixed(Math.abs(planed), 2)} ${planed > 0 ? 'more' : 'less'}.`,
+    );
+  }
   const rises = strings.map(({ rise }) => rise);
   if (rises.some((rise) => Math.abs(rise) >= UNSEEN)) {
     const each = strings.map(

@@ -106,7 +106,7 @@ export function readWorkshop(json: unknown): Workshop {
     }));
   const values: Record<string, unknown> = {};
   for (const [key, field] of Object.entries(WORKSHOP)) {
-    const read = readField(`workshop.${key}`, field, given[key] ?? field.default);
+    const read = readField(`workshop.${key}`, field, given[key] === undefined ? field.default : given[key]);
     if (Array.isArray(read)) problems.push(...read);
     else values[key] = read.value;
   }

@@ -42,6 +42,12 @@ export type CautionId = keyof typeof CAUTIONS;
 /** Said before the caution about listed woods where it is so. */
 export const CHOSEN_IS_LISTED = 'The timber chosen is a Dalbergia.';
 
+/** A caution as it is said of this timber. */
+export function cautionFor(id: CautionId, timber: string): Caution {
+  const { title, text } = CAUTIONS[id];
+  return { title, text: id === 'listed' && isDalbergia(timber) ? `${CHOSEN_IS_LISTED} ${text}` : text };
+}
+
 /** Whether a timber of this name is a *Dalbergia*: one of the list, whatever its figures, or one that says so itself. */
 export function isDalbergia(name: string): boolean {
   const plain = name.trim().toLowerCase();

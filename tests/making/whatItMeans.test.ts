@@ -91,6 +91,21 @@ describe('action', () => {
   });
 });
 
+test('a blank planed otherwise asks for another depth, and a slot of that depth is right', () => {
+  const changes = { 'saddle.tilt': 6 };
+  const one = bench(changes);
+  const thicker = bench(changes, { topAllowance: one.workshop.topAllowance + 0.25 });
+  const measured = { 'thickness.planed': one.value('thickness.planed') + 0.25 };
+  const said = whatItMeans(one.accepted, one.workshop, measured);
+  expect(said.text).toHaveLength(1);
+  expect(said.text[0]).toContain(`${thicker.value('slot.depth').toFixed(2)} mm deep in all`);
+  const cut = whatItMeans(one.accepted, one.workshop, {
+    ...measured,
+    'slot.depth': thicker.value('slot.depth'),
+  });
+  expect(cut.strings[0]?.rise).toBeCloseTo(0, 9);
+});
+
 describe('intonation: as the design with that very slot has it', () => {
   /** The slot's ends measured on a bridge whose slot was cut at another angle or place. */
   const cutAs = (other: Changes, hand: string) => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { CAUTIONS, isDalbergia } from '../../src/trade/cautions.ts';
+import { CAUTIONS, CHOSEN_IS_LISTED, cautionFor, isDalbergia } from '../../src/trade/cautions.ts';
 import { WOODS } from '../../src/trade/woods.ts';
 
 // limits: Directive 2017/2398 and UK as quoted; OSHA and NIOSH read
@@ -24,4 +24,7 @@ test('a Dalbergia is known by its name, whatever its figures or how it is writte
   }
   expect(isDalbergia('Dalbergia nigra, from an old table')).toBe(true);
   expect(isDalbergia('my own maple')).toBe(false);
+  expect(cautionFor('listed', 'Cocobolo').text).toBe(`${CHOSEN_IS_LISTED} ${CAUTIONS.listed.text}`);
+  expect(cautionFor('listed', 'Purpleheart')).toEqual(CAUTIONS.listed);
+  expect(cautionFor('dust', 'Cocobolo')).toEqual(CAUTIONS.dust);
 });
