@@ -64,7 +64,7 @@ function solidLines({ design }: AcceptedDesign, { holes, sandingAllowance }: Ord
       ? `As drilled: ${drilled}.`
       : `As reamed: pin holes taper by ${pins.taper}° in all, ${fixed(pins.mouth, 2)} across at the surface, drilled ${fixed(pins.drill, 2)} before.`,
     sandingAllowance > 0
-      ? `With ${fixed(sandingAllowance, 2)} for sanding on top and edges; none on the glue face, in the slot or in the holes.`
+      ? `With ${fixed(sandingAllowance, 2)} for sanding on top and edges, none on the glue face, in the slot or in the holes. The sizes in this note are as finished, without it.`
       : 'Without an allowance for sanding: faces are as finished.',
   ];
 }
