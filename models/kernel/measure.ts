@@ -20,6 +20,23 @@ export function volumeOf(
   });
 }
 
+/**
+ * Moments of inertia of a solid's volume, mm⁵, about axes through its centroid along the given directions: from six of
+ * them comes its whole tensor.
+ */
+export function inertiaAbout(kernel: Kernel, shape: Shape, directions: readonly Vector[]): readonly number[] {
+  return scoped((scope) => {
+    const { oc } = kernel;
+    const g = scope.own(new oc.GProp_GProps());
+    oc.BRepGProp.VolumeProperties(shape, g, PRECISION, false, false);
+    const centre = scope.own(g.CentreOfMass());
+    return directions.map(([x, y, z]) => {
+      const direction = scope.own(new oc.gp_Dir(x, y, z));
+      return g.MomentOfInertia(scope.own(new oc.gp_Ax1(centre, direction)));
+    });
+  });
+}
+
 /** Surface area, mm². */
 export function areaOf(kernel: Kernel, shape: Shape): number {
   return scoped((scope) => {

@@ -23,4 +23,6 @@ export interface Cut {
    * in the cut's own coordinates, in which what it takes of the body is smooth.
    */
   places(body: Body, visit: (x: number, y: number, area: number) => void): void;
+  /** y at which what it takes of the body on the line at x begins, ends or bends, in any order; none where it misses it. */
+  turnsAt(x: number, body: Body): readonly number[];
 }

@@ -1,7 +1,7 @@
 import type { Curves, Holes } from '../curves/curves.ts';
 import type { Spot } from '../curves/rim/rim.ts';
 import { integrate } from './integrate.ts';
-import { partsOf } from './parts.ts';
+import { blankOf } from './parts.ts';
 import { boxOf, type Surface } from './surface.ts';
 
 export interface SurfaceFigures {
@@ -13,9 +13,12 @@ export interface SurfaceFigures {
 
 /** Volume, box and centre of mass of the wood, from the curves alone. */
 export function surfaceFigures(curves: Curves, holes: Holes): SurfaceFigures {
-  const parts = partsOf(curves, holes);
-  const { volume, x, y, z } = integrate(parts);
-  return { volumeMm3: volume, boxMm: boxOf(parts), centroidMm: [x / volume, y / volume, z / volume] };
+  const { volume, x, y, z } = integrate(curves, holes);
+  return {
+    volumeMm3: volume,
+    boxMm: boxOf(blankOf(curves)),
+    centroidMm: [x / volume, y / volume, z / volume],
+  };
 }
 
 /** Mass in grams of `volumeMm3` mm³ of a timber of `density` kg/m³. */

@@ -33,15 +33,14 @@ export function pinCut(pin: Pin, holes: Holes): Cut {
     },
     places: (body, visit) => {
       const radii = wall.map((p) => p[0]);
-      const first = (holds: (radius: number) => boolean) => firstOf(holds, widest);
       for (let i = 0; i < ROUND; i++) {
         const angle = (2 * Math.PI * (i + 0.5)) / ROUND;
         const [ux, uy] = [Math.cos(angle), Math.sin(angle)];
         const x = (radius: number) => cx + radius * ux;
         // the flare runs out where it meets the crown, higher on one side than on the other; a taper meets the underside
-        const rim = first((radius) => bottom(radius) >= body.top(x(radius)));
-        const foot = first((radius) => bottom(radius) >= body.under(x(radius), cy + radius * uy));
-        const stops = panels(0, widest, [...radii, rim, foot]);
+        const rim = meets(wall, (radius) => body.top(x(radius)));
+        const foot = meets(wall, (radius) => body.under(x(radius), cy + radius * uy));
+        const stops = panels(0, rim, [...radii, foot]);
         stops.slice(1).forEach((to, k) => {
           between(stops[k] as number, to, gauss(5), (radius, dr) => {
             visit(x(radius), cy + radius * uy, (radius * dr * 2 * Math.PI) / ROUND);
@@ -49,16 +48,35 @@ export function pinCut(pin: Pin, holes: Holes): Cut {
         });
       }
     },
+    turnsAt: (x, body) => {
+      const aside = Math.abs(x - cx);
+      if (aside >= widest) return [];
+      const rim = meets(wall, () => body.top(x));
+      const foot = meets(wall, () => body.under(x, cy));
+      return [foot, ...wall.map((p) => p[0]).filter((r) => r > foot && r < rim), rim]
+        .filter((radius) => radius > aside)
+        .flatMap((radius) => {
+          const half = Math.sqrt(radius * radius - aside * aside);
+          return [cy - half, cy + half];
+        });
+    },
   };
 }
 
-/** Smallest radius at which something holds that then holds on; the widest if it never does. */
-function firstOf(holds: (radius: number) => boolean, widest: number): number {
-  let [a, b] = [0, widest];
-  for (let k = 0; k < 40; k++) {
-    const middle = (a + b) / 2;
-    if (holds(middle)) b = middle;
-    else a = middle;
+/** Radius at which the wall has risen to a face's height over it; that of its upper end if it never does. */
+function meets(wall: readonly Point[], face: (radius: number) => number): number {
+  for (let i = 1; i < wall.length; i++) {
+    const [a, b] = [wall[i - 1] as Point, wall[i] as Point];
+    if (b[1] < face(b[0])) continue;
+    // no face is nearly as steep as a wall: each round comes nearer by their slopes' ratio
+    let radius = a[0];
+    for (let k = 0; k < 8 && b[0] > a[0]; k++) {
+      const next = a[0] + ((face(radius) - a[1]) / (b[1] - a[1])) * (b[0] - a[0]);
+      const moved = Math.abs(next - radius);
+      radius = Math.max(a[0], Math.min(next, b[0]));
+      if (moved < 1e-9) break;
+    }
+    return radius;
   }
-  return b;
+  return (wall[wall.length - 1] as Point)[0];
 }

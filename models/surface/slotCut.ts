@@ -1,4 +1,5 @@
 import type { Profile, Slot } from '../curves/curves.ts';
+import { rootOfFalling } from '../curves/rim/root.ts';
 import type { Point } from '../curves/segment.ts';
 import { slotFloor } from '../curves/slot.ts';
 import type { Cut } from './cut.ts';
@@ -51,6 +52,14 @@ export function slotCut(slot: Slot, profile: Profile): Cut {
     return a;
   };
 
+  /** Across in plan, where a wall meets the floor or comes out at the top. */
+  const bendsAt = (u: number, top: (x: number) => number): readonly number[] => {
+    const half = halfWidth(u);
+    if (slot.tilt === 0) return [-half, half];
+    const floor = slotFloor(slot, u);
+    return [across(-half, floor), across(half, floor), exit(u, -half, top), exit(u, half, top)];
+  };
+
   return {
     box: box(),
     landmarks: (z) => {
@@ -78,16 +87,8 @@ export function slotCut(slot: Slot, profile: Profile): Cut {
       ]);
       stops.slice(1).forEach((to, i) => {
         betweenRounded(stops[i] as number, to, gauss(10), (u, du) => {
-          const half = halfWidth(u);
-          const floor = slotFloor(slot, u);
-          const low = Math.min(across(-half, floor), exit(u, -half, top));
-          const high = Math.max(across(half, floor), exit(u, half, top));
-          const walls = panels(low, high, [
-            across(half, floor),
-            across(-half, floor),
-            exit(u, half, top),
-            exit(u, -half, top),
-          ]);
+          const bends = bendsAt(u, top);
+          const walls = panels(Math.min(...bends), Math.max(...bends), bends);
           walls.slice(1).forEach((end, k) => {
             between(walls[k] as number, end, gauss(4), (a, da) => {
               const [x, y] = toPart(u, a);
@@ -97,6 +98,16 @@ export function slotCut(slot: Slot, profile: Profile): Cut {
         });
       });
     },
+    turnsAt: (x, { top }) => {
+      const middle = x / cosAngle;
+      // u hardly changes across the slot, but in a round end the walls do with u
+      const isRound = Math.abs(middle) > straight - slot.width;
+      return bendsAt(middle, top).map((guess, which) => {
+        const off = (a: number) => (bendsAt((x + a * sinAngle) / cosAngle, top)[which] as number) - a;
+        const a = isRound ? rootOfFalling(off, guess, 2 * slot.width, guess) : guess;
+        return (a + x * sinAngle) / cosAngle;
+      });
+    },
   };
 }
 
@@ -104,12 +115,7 @@ export function slotCut(slot: Slot, profile: Profile): Cut {
 function runOuts(slot: Slot, straight: number, topOver: (u: number) => number): readonly number[] {
   if (slot.roundEnds) return [];
   return [-1, 1].map((side) => {
-    let [a, b] = [0, straight];
-    for (let i = 0; i < 40; i++) {
-      const middle = (a + b) / 2;
-      if (topOver(side * middle) > slotFloor(slot, middle)) a = middle;
-      else b = middle;
-    }
-    return side * a;
+    const over = (u: number) => topOver(side * u) - slotFloor(slot, u);
+    return side * (over(0) > 0 ? rootOfFalling(over, 0, straight, straight) : 0);
   });
 }

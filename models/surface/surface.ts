@@ -4,7 +4,7 @@ import type { Point } from '../curves/segment.ts';
 import { undersideHeight } from '../curves/underside.ts';
 import type { Cut } from './cut.ts';
 import { type Intervals, without } from './interval.ts';
-import { type Parts, partsOf } from './parts.ts';
+import { type Blank, type Parts, partsOf } from './parts.ts';
 
 /** The wood of a bridge, standing over the plan. All in mm. */
 export interface Surface {
@@ -30,24 +30,33 @@ export function surfaceOf(curves: Curves, holes: Holes): Surface {
   const parts = partsOf(curves, holes);
   return {
     box: boxOf(parts),
-    columns: (x, y) => columns(parts, parts.cuts.length, x, y),
+    columns: (x, y) => columns(parts, parts.cuts, x, y),
     landmarks: (z) => landmarks(parts, z),
   };
 }
 
-/** The wood over (x, y) after the edge and the first `made` cuts. */
-export function columns(parts: Parts, made: number, x: number, y: number): Intervals {
-  const { plan, top, edge, cuts } = parts;
-  if (!plan.contains(x, y)) return [];
-  let high = top.height(x, 0);
-  if (edge) {
-    const near = plan.nearest(x, y, edge.reach);
-    if (near) high = edge.height(x, y, near);
-  }
-  const low = undersideHeight(parts.underside, x, y);
+/** The wood over (x, y) after the edge and the cuts given. */
+export function columns(blank: Blank, cuts: readonly Cut[], x: number, y: number): Intervals {
+  return blank.plan.contains(x, y) ? woodUnder(blank, cuts, x, y, topOver(blank, x, y)) : [];
+}
+
+/** z of the top over a place inside the outline, lower where the edge has been taken off. */
+export function topOver({ plan, top, edge }: Blank, x: number, y: number): number {
+  const near = edge && plan.nearest(x, y, edge.reach);
+  return near ? edge.height(x, y, near) : top.height(x, 0);
+}
+
+/** The wood over a place inside the outline from underside to `high`, after the cuts given. */
+export function woodUnder(
+  { underside }: Blank,
+  cuts: readonly Cut[],
+  x: number,
+  y: number,
+  high: number,
+): Intervals {
+  const low = undersideHeight(underside, x, y);
   let wood: Intervals = high > low ? [[low, high]] : [];
-  for (let i = 0; i < made; i++) {
-    const cut = cuts[i] as Cut;
+  for (const cut of cuts) {
     const { box } = cut;
     if (x < box.x0 || x > box.x1 || y < box.y0 || y > box.y1) continue;
     const removed = cut.removed(x, y);
@@ -57,7 +66,7 @@ export function columns(parts: Parts, made: number, x: number, y: number): Inter
 }
 
 /** No cut takes a whole side away, so the body's own box is the part's. */
-export function boxOf({ plan, top, underside }: Parts): Surface['box'] {
+export function boxOf({ plan, top, underside }: Blank): Surface['box'] {
   const { x0, y0, x1, y1 } = plan.box;
   const lowest = Math.min(...outermost(plan.pieces).map(([x, y]) => undersideHeight(underside, x, y)));
   // a profile is highest at a joint, on top of a hill, or where the outline ends it

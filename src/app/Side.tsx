@@ -1,6 +1,6 @@
 import { RightColumn } from './figures/RightColumn.tsx';
+import { useRightTabs } from './figures/useRightTabs.ts';
 import { Form } from './form/Form.tsx';
-import { judge } from './store/judge.ts';
 import { useApp, useAppStore } from './store/useApp.ts';
 import { Tabs } from './Tabs.tsx';
 
@@ -9,18 +9,17 @@ export function Side() {
   const store = useAppStore();
   const figures = useApp(({ session }) => session.figuresInFront);
   const rightTab = useApp(({ session }) => session.rightTab);
-  const faults = useApp((state) => judge(state.history.present).problems.length);
+  const rightTabs = useRightTabs();
   const front = figures ? rightTab : 'bench';
   return (
-    <section className="side left" aria-label="Bench, fit and figures">
+    <section className="side left" aria-label="Bench, and what it comes to">
       <Tabs
         label="Left column"
         panel="side-panel"
         front={front}
         tabs={{
           bench: 'Bench',
-          fit: 'Fit',
-          figures: faults > 0 ? `Figures · ${faults} to mend` : 'Figures',
+          ...rightTabs,
         }}
         onTurn={(tab) =>
           store.setSession(

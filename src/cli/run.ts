@@ -1,5 +1,6 @@
 import { check } from './check.ts';
 import type { Command } from './command.ts';
+import { compare } from './compare.ts';
 import { EXIT, EXIT_HELP, type Exit, UseError } from './exit.ts';
 import { exitOf } from './exitOf.ts';
 import { figures } from './figures.ts';
@@ -15,6 +16,7 @@ const COMMANDS: ReadonlyMap<string, Command> = new Map([
   ['fit', fit],
   ['check', check],
   ['figures', figures],
+  ['compare', compare],
   ['starters', starters],
   ['new', newDesign],
 ]);

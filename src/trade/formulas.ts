@@ -1,26 +1,10 @@
-/** How a formula or a number in it is known. `memory`: recalled and not looked up, so never shown as sourced. */
-export type Known = 'read' | 'quoted' | 'memory' | 'derived' | 'practice';
-
-/** One leg that a formula stands on. */
-export interface Ground {
-  readonly known: Known;
-  /** What it is that is known in this way. */
-  readonly what: string;
-}
-
-/** One formula of the trade, as it is shown beside the figures that come from it. */
-export interface Formula {
-  readonly name: string;
-  readonly text: string;
-  readonly grounds: readonly Ground[];
-}
+import { type Formula, type Ground, ground, type Known } from './formula.ts';
+import { STRENGTH_FORMULAS } from './strengthFormulas.ts';
 
 const PAPER =
   'Anderson & Beausoleil, “Classical guitar intonation and compensation”, J. Acoust. Soc. Am. 156(1), 683 (2024)';
 
-const ground = (known: Known, what: string): Ground => ({ known, what });
-
-/** Every formula that the fit uses. The ids stand in the docstrings of the functions that work them out. */
+/** Every formula in use. The ids stand in the docstrings of the functions that work them out. */
 export const FORMULAS = {
   S1: {
     name: 'Note to frequency',
@@ -144,6 +128,7 @@ export const FORMULAS = {
     text: 'change = 2·(wanted − measured action at the 12th fret)/cos τ, τ the saddle’s lean: along the saddle',
     grounds: [ground('derived', 'the 12th fret lies half way, and the nut stays')],
   },
+  ...STRENGTH_FORMULAS,
 } as const satisfies Readonly<Record<string, Formula>>;
 
 export type FormulaId = keyof typeof FORMULAS;

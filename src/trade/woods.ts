@@ -97,3 +97,10 @@ export function sameWood(
     (wood.stiffnessGPa === undefined || timber.stiffness === wood.stiffnessGPa)
   );
 }
+
+/** What a brace is taken to be of when a bridge is compared with one. From memory, not looked up. */
+export const BRACE_SPRUCE = {
+  name: 'Sitka spruce',
+  /** Along the grain at 12 % moisture, as the USDA Wood Handbook is remembered to give it. */
+  stiffnessGPa: 10.8,
+} as const;

@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { FORMULAS, type Formula, type FormulaId, sayGrounds } from '../../src/trade/formulas.ts';
+import type { Formula } from '../../src/trade/formula.ts';
+import { FORMULAS, type FormulaId, sayGrounds } from '../../src/trade/formulas.ts';
 
 const room = 'src/trade';
 const files = readdirSync(room, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.ts'));
@@ -10,7 +11,7 @@ const IDS = Object.keys(FORMULAS) as FormulaId[];
 /** Ids such as `S2` in the docstrings of a file: notes like B3 stand in the program's own text, not in docstrings. */
 function idsIn(source: string): readonly string[] {
   const comments = source.match(/\/\*\*[\s\S]*?\*\//g) ?? [];
-  return comments.flatMap((comment) => comment.match(/\b[SIB]\d\b/g) ?? []);
+  return comments.flatMap((comment) => comment.match(/\b[SIBW]\d\b/g) ?? []);
 }
 
 test('the docstrings of a file are found, its notes are not', () => {
@@ -25,7 +26,9 @@ test('every formula that a docstring of the trade names is in the table', () => 
       expect(IDS, `${file} names ${id}`).toContain(id);
     }
   }
-  expect([...named].sort()).toEqual(expect.arrayContaining(['B2', 'B3', 'B4', 'I2', 'I3', 'I4', 'S2', 'S7']));
+  expect([...named].sort()).toEqual(
+    expect.arrayContaining(['B1', 'B2', 'B3', 'B4', 'B6', 'B7', 'B8', 'I2', 'I3', 'I4', 'S2', 'S7', 'W5']),
+  );
 });
 
 describe('how each formula is known is said as it is', () => {

@@ -1,3 +1,4 @@
+import { Findings } from '../findings/Findings.tsx';
 import { Fit } from '../fit/Fit.tsx';
 import { Guard } from '../Guard.tsx';
 import { useApp } from '../store/useApp.ts';
@@ -9,20 +10,25 @@ import { ProblemList } from './ProblemList.tsx';
 /** The right column: what is to be mended, how the bridge fits or what it comes to, and what to take care of. */
 export function RightColumn() {
   const document = useApp(({ history }) => history.present);
-  const fit = useApp(({ session }) => session.rightTab === 'fit');
+  const tab = useApp(({ session }) => session.rightTab);
   return (
     <div className="right-column">
       <ProblemList />
-      <div hidden={!fit}>
+      {tab === 'fit' && (
         <Guard what="The fit" again={document}>
           <Fit />
         </Guard>
-      </div>
-      <div hidden={fit}>
+      )}
+      {tab === 'findings' && (
+        <Guard what="The findings" again={document}>
+          <Findings />
+        </Guard>
+      )}
+      {tab === 'figures' && (
         <Guard what="The figures" again={document}>
           <Figures />
         </Guard>
-      </div>
+      )}
       <Care />
     </div>
   );

@@ -1,11 +1,11 @@
 import { useState } from 'react';
 import type { FitReport } from '../../trade/fit/fitReport.ts';
+import { Key } from '../picture/Key.tsx';
+import { Picture } from '../picture/Picture.tsx';
 import type { Accepted } from '../store/judge.ts';
 import { Honesty } from './Honesty.tsx';
 import { intonationColumns } from './intonationColumns.ts';
 import { intonationPicture } from './intonationPicture.ts';
-import { Key } from './Key.tsx';
-import { Picture } from './Picture.tsx';
 import { StringChoice } from './StringChoice.tsx';
 import { StringTable } from './StringTable.tsx';
 import { useShown } from './useShown.ts';

@@ -1,10 +1,10 @@
 import type { FitReport } from '../../trade/fit/fitReport.ts';
 import { FigureList } from '../figures/FigureList.tsx';
 import { fixed } from '../figures/figure.ts';
+import { Picture } from '../picture/Picture.tsx';
 import type { Accepted } from '../store/judge.ts';
 import { elevationPicture } from './elevationPicture.ts';
 import { heightFigures } from './heightFigures.ts';
-import { Picture } from './Picture.tsx';
 import { StringTable } from './StringTable.tsx';
 import { saddleColumns } from './saddleColumns.ts';
 import { useShown } from './useShown.ts';

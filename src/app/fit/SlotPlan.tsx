@@ -1,8 +1,8 @@
 import type { FitReport } from '../../trade/fit/fitReport.ts';
 import { fixed } from '../figures/figure.ts';
+import { Key } from '../picture/Key.tsx';
+import { Picture } from '../picture/Picture.tsx';
 import type { Accepted } from '../store/judge.ts';
-import { Key } from './Key.tsx';
-import { Picture } from './Picture.tsx';
 import { planPicture } from './planPicture.ts';
 import { setbackPicture } from './setbackPicture.ts';
 import { useShown } from './useShown.ts';

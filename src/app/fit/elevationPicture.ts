@@ -3,8 +3,8 @@ import type { Point } from '../../../models/curves/segment.ts';
 import type { FitReport } from '../../trade/fit/fitReport.ts';
 import type { Fit } from '../../trade/fit/placeDesign.ts';
 import { fixed } from '../figures/figure.ts';
+import { type Drawn, type Mark, stroke, WIDTH, word } from '../picture/mark.ts';
 import { type AlongString, alongString } from './alongString.ts';
-import { type Drawn, type Mark, stroke, WIDTH, word } from './mark.ts';
 import { besides } from './stringRun.ts';
 
 const SIDE = 4;

@@ -2,7 +2,7 @@ import type { Point } from '../../../models/curves/segment.ts';
 import type { Crown } from '../../trade/fit/crowns.ts';
 import type { Fit } from '../../trade/fit/placeDesign.ts';
 import { fixed } from '../figures/figure.ts';
-import { type Drawn, type Mark, type Pen, stroke, WIDTH, word } from './mark.ts';
+import { type Drawn, type Mark, type Pen, stroke, WIDTH, word } from '../picture/mark.ts';
 
 const HEIGHT = 184;
 /** The plot's own box, px. */

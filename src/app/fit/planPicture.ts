@@ -2,7 +2,7 @@ import type { Curves } from '../../../models/curves/curves.ts';
 import { type Point, pointAt } from '../../../models/curves/segment.ts';
 import type { Crown } from '../../trade/fit/crowns.ts';
 import type { Fit } from '../../trade/fit/placeDesign.ts';
-import { type Drawn, type Mark, stroke, WIDTH, word } from './mark.ts';
+import { type Drawn, type Mark, stroke, WIDTH, word } from '../picture/mark.ts';
 import { spacedLabels } from './spacedLabels.ts';
 
 /** Room at both sides, px. */

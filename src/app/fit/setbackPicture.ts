@@ -5,7 +5,7 @@ import type { Design } from '../../design/design.ts';
 import type { Crown } from '../../trade/fit/crowns.ts';
 import type { Fit } from '../../trade/fit/placeDesign.ts';
 import { fixed } from '../figures/figure.ts';
-import { type Drawn, type Mark, stroke, WIDTH, word } from './mark.ts';
+import { type Drawn, type Mark, stroke, WIDTH, word } from '../picture/mark.ts';
 import { planScale, slotEnds } from './planPicture.ts';
 import { spacedLabels } from './spacedLabels.ts';
 

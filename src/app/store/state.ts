@@ -31,7 +31,13 @@ export interface DesignFile {
   readonly text: DesignText;
 }
 
-export type RightTab = 'fit' | 'figures';
+export type RightTab = 'fit' | 'findings' | 'figures' | 'compare';
+
+/** A design to compare with, by the name under which it was chosen. */
+export interface Reference {
+  readonly name: string;
+  readonly text: DesignText;
+}
 
 export type Theme = 'auto' | 'light' | 'dark';
 
@@ -54,6 +60,10 @@ export interface Session {
   readonly figuresInFront: boolean;
   /** Which of the right column's tabs is in front. */
   readonly rightTab: RightTab;
+  /** Id of the finding whose place is shown on the part. */
+  readonly finding: string | undefined;
+  /** What the design is compared with. */
+  readonly reference: Reference | undefined;
   /** The string whose intonation and elevation are drawn, counted from 0; the last one where there are fewer. */
   readonly shownString: number;
   /** The picture's share of the middle column's height. */

@@ -6,7 +6,7 @@ import { placeOf, typedAt, withTyped } from './fieldAt.ts';
 import { begin, change, closeStep, type History, hold, redo, replace, undo } from './history.ts';
 import { judge } from './judge.ts';
 import { numberOf } from './solvedOrSet.ts';
-import type { AppState, DesignFile, Part, Session, Theme } from './state.ts';
+import type { AppState, DesignFile, Part, Reference, Session, Theme } from './state.ts';
 
 /** The one store: document, session and part. Everything else is derived by selectors. */
 export interface AppStore extends StoreApi<AppState> {
@@ -36,6 +36,7 @@ export interface Beginning {
   readonly good?: DesignText | undefined;
   readonly theme?: Theme;
   readonly file?: DesignFile | undefined;
+  readonly reference?: Reference | undefined;
 }
 
 /** @param now the clock by which quick changes are joined, ms */
@@ -52,6 +53,8 @@ export function createAppStore(beginning: Beginning, now: () => number = () => p
       theme: beginning.theme ?? 'auto',
       figuresInFront: false,
       rightTab: 'fit',
+      finding: undefined,
+      reference: beginning.reference,
       shownString: 0,
       share: 0.56,
       keeping: 'writing',

@@ -1,5 +1,6 @@
 import { useThree } from '@react-three/fiber';
 import { useEffect, useMemo } from 'react';
+import type { Plane } from 'three';
 import type { PartMesh } from '../../../workers/protocol.ts';
 import { Board } from './Board.tsx';
 import { CutFace } from './CutFace.tsx';
@@ -16,6 +17,8 @@ import type { ViewRig } from './viewRig.ts';
 import { WideLines } from './WideLines.tsx';
 import { woodColours } from './woodColours.ts';
 
+const NOTHING: readonly Plane[] = [];
+
 interface Props {
   readonly mesh: PartMesh;
   readonly box: Box;
@@ -27,10 +30,12 @@ interface Props {
   /** The edges of what is selected, and the others: one drawn over the other would speckle. */
   readonly sorted: SortedEdges;
   readonly wood: string;
+  /** Where the chosen finding is, xyz pairs. */
+  readonly found: Float32Array;
 }
 
 /** Everything inside the canvas but the camera. */
-export function Scene({ mesh, box, rig, stamp, dark, edges, cut, sorted, wood }: Props) {
+export function Scene({ mesh, box, rig, stamp, dark, edges, cut, sorted, wood, found }: Props) {
   const { gl, invalidate } = useThree();
   const palette = useMemo(() => ({ ...(dark ? DARK : LIGHT), ...woodColours(wood) }), [dark, wood]);
   const section = cut?.section;
@@ -57,6 +62,9 @@ export function Scene({ mesh, box, rig, stamp, dark, edges, cut, sorted, wood }:
       {cut && <CutFace cut={cut} rig={rig} palette={palette} fade={fade} />}
       {sorted.lit.length > 0 && (
         <WideLines segments={sorted.lit} colour={palette.mark} width={2.4} clip={clip} order={1} />
+      )}
+      {found.length > 0 && (
+        <WideLines segments={found} colour={palette.found} width={3.2} clip={NOTHING} order={3} through />
       )}
     </>
   );

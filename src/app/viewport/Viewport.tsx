@@ -2,6 +2,7 @@ import { Canvas } from '@react-three/fiber';
 import { useCallback, useMemo, useRef, useState } from 'react';
 import { NeutralToneMapping } from 'three';
 import type { PartMesh } from '../../../workers/protocol.ts';
+import type { Spot } from '../../report/findings/finding.ts';
 import { CameraRig, FILL } from './CameraRig.tsx';
 import { hasWebGl } from './hasWebGl.ts';
 import { litEdges } from './litEdges.ts';
@@ -10,6 +11,7 @@ import { type Direction, FIRST_VIEW, type Pose, SET_VIEWS, type SetView, setView
 import { Scene } from './Scene.tsx';
 import { SectionStrip } from './SectionStrip.tsx';
 import { facing, kept, type Section, sectionAcross, type Telling, towardCut, within } from './section.ts';
+import { segmentsOf } from './segmentsOf.ts';
 import type { Stamp } from './stamp.ts';
 import { useCut } from './useCut.ts';
 import { ViewControls } from './ViewControls.tsx';
@@ -22,6 +24,8 @@ interface Props {
   readonly dark: boolean;
   /** A group of the design, or a field's path such as `saddle.depth`: its edges light up. */
   readonly highlight?: string | undefined;
+  /** Where a finding is: lines of points in the part, mm. Seen through the wood. */
+  readonly found?: readonly (readonly Spot[])[] | undefined;
   readonly ends: readonly [left: string, right: string];
   readonly telling: Telling;
   /** What it is made of: the woods of the list have colours of their own. */
@@ -41,9 +45,10 @@ const RENDERER = {
 /**
  * The part in three dimensions, and how it is looked at. The root element says in data attributes what is shown:
  * data-triangles, data-stamp, data-volume (mm³, 2 decimals), data-section (`none`, or axis, place in mm and the side that
- * is kept, such as `x 12.50 +`), data-cut-area (mm², 2 decimals).
+ * is kept, such as `x 12.50 +`), data-cut-area (mm², 2 decimals),
+ * data-found (segments that show where a finding is).
  */
-export function Viewport({ mesh, stamp, dark, highlight, ends, telling, wood }: Props) {
+export function Viewport({ mesh, stamp, dark, highlight, found, ends, telling, wood }: Props) {
   const [drawable] = useState(hasWebGl);
   const [rig] = useState(() => new ViewRig());
   const [seen, setSeen] = useState<SetView>();
@@ -61,6 +66,7 @@ export function Viewport({ mesh, stamp, dark, highlight, ends, telling, wood }: 
       mesh && highlight ? litEdges(mesh, box, highlight) : { lit: NOTHING, plain: mesh?.edges ?? NOTHING },
     [mesh, box, highlight],
   );
+  const foundSegments = useMemo(() => segmentsOf(found ?? []), [found]);
   const section = useMemo(() => (asked && mesh ? within(asked, box) : undefined), [asked, mesh, box]);
   const cut = useCut(mesh, section);
   const onMove = useCallback(() => setSeen(setViewAt(rig.pose)), [rig]);
@@ -114,6 +120,7 @@ export function Viewport({ mesh, stamp, dark, highlight, ends, telling, wood }: 
         section ? `${section.axis} ${section.at.toFixed(2)} ${section.keep > 0 ? '+' : '-'}` : 'none'
       }
       data-cut-area={(cut?.areaMm2 ?? 0).toFixed(2)}
+      data-found={foundSegments.length / 6}
     >
       {drawable ? (
         <Canvas
@@ -144,6 +151,7 @@ export function Viewport({ mesh, stamp, dark, highlight, ends, telling, wood }: 
               cut={cut}
               sorted={sorted}
               wood={wood}
+              found={foundSegments}
             />
           )}
         </Canvas>

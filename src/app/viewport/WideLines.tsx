@@ -14,10 +14,12 @@ interface Props {
   readonly clip: readonly Plane[];
   /** Drawn after, and so over, lines of a lower order. */
   readonly order?: number;
+  /** Seen through the wood too. */
+  readonly through?: boolean;
 }
 
 /** Line segments of an even width on the screen. Dear where there are many: see `ThinLines`. */
-export function WideLines({ segments, colour, width, clip, order = 0 }: Props) {
+export function WideLines({ segments, colour, width, clip, order = 0, through = false }: Props) {
   const material = useMemo(() => new LineMaterial({ clipping: true }), []);
   const geometry = useMemo(() => new LineSegmentsGeometry().setPositions(segments), [segments]);
   useDispose(material);
@@ -26,6 +28,8 @@ export function WideLines({ segments, colour, width, clip, order = 0 }: Props) {
   useEffect(() => {
     material.color.set(colour);
     material.linewidth = width;
-  }, [material, colour, width]);
+    material.depthTest = !through;
+    material.needsUpdate = true;
+  }, [material, colour, width, through]);
   return <primitive object={lines} material-clippingPlanes={clip} renderOrder={order} />;
 }

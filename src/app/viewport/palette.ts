@@ -6,6 +6,8 @@ export interface Palette {
   readonly draftEdge: string;
   /** The edges of what is selected. */
   readonly mark: string;
+  /** Where a finding is. */
+  readonly found: string;
   /** The line around a cut, and its hatching. */
   readonly ink: string;
   /** Fresh wood in a cut. */
@@ -28,6 +30,7 @@ export const LIGHT: Palette = {
   edge: '#2b1a12',
   draftEdge: '#5c3d2e',
   mark: '#2b6fd1',
+  found: '#e08a00',
   ink: '#22262b',
   cut: '#e6cfa6',
   wood: '#6f4a37',
@@ -45,6 +48,7 @@ export const DARK: Palette = {
   edge: '#20110b',
   draftEdge: '#4a2f22',
   mark: '#86b2ec',
+  found: '#ffc14d',
   ink: '#1c140f',
   cut: '#d3b88b',
   wood: '#734d3a',

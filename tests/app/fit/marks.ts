@@ -1,4 +1,4 @@
-import type { Drawn, Mark } from '../../../src/app/fit/mark.ts';
+import type { Drawn, Mark } from '../../../src/app/picture/mark.ts';
 
 /** A mark of a picture by its name. */
 export function markOf(drawn: Drawn, name: string): Mark {

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { elevationPicture } from '../../../src/app/fit/elevationPicture.ts';
 import { intonationPicture } from '../../../src/app/fit/intonationPicture.ts';
-import { WIDTH } from '../../../src/app/fit/mark.ts';
 import { planPicture } from '../../../src/app/fit/planPicture.ts';
 import { setbackPicture } from '../../../src/app/fit/setbackPicture.ts';
+import { WIDTH } from '../../../src/app/picture/mark.ts';
 import { fitOf, someFits } from './fitOf.ts';
 import { extent, markOf, placeOf, pointsOf } from './marks.ts';
 

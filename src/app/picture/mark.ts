@@ -1,6 +1,6 @@
 import type { Point } from '../../../models/curves/segment.ts';
 
-/** Width of every picture of the fit in its own units: about a pixel each, scaled with the column. */
+/** Width of every picture in its own units: about a pixel each, scaled with the column. */
 export const WIDTH = 280;
 
 /**

@@ -9,14 +9,14 @@ export interface KeyItem {
 /** What the lines of a picture are, under it. */
 export function Key({ items }: { items: readonly KeyItem[] }) {
   return (
-    <ul className="fit-key">
+    <ul className="picture-key">
       {items.map(({ pen, shape = 'line', words }) => (
         <li key={words}>
           <svg width="20" height="10" aria-hidden="true">
             {shape === 'line' ? (
-              <path className={`fit-line ${pen} fill-none`} d="M0 5H20" />
+              <path className={`picture-line ${pen} fill-none`} d="M0 5H20" />
             ) : (
-              <circle className={`fit-${shape} ${pen}`} cx="10" cy="5" r={shape === 'dot' ? 2.6 : 4} />
+              <circle className={`picture-${shape} ${pen}`} cx="10" cy="5" r={shape === 'dot' ? 2.6 : 4} />
             )}
           </svg>
           {words}

@@ -1,5 +1,6 @@
 import type { Point } from '../../../models/curves/segment.ts';
 import { type Drawn, type Mark, WIDTH } from './mark.ts';
+import './picture.css';
 
 interface PictureProps {
   readonly drawn: Drawn;
@@ -8,11 +9,11 @@ interface PictureProps {
   readonly name: string;
 }
 
-/** A picture of the fit: its marks as lines, rings and words. */
+/** A picture: its marks as lines, rings and words. */
 export function Picture({ drawn: { height, marks }, label, name }: PictureProps) {
   return (
     <svg
-      className="fit-picture"
+      className="picture-frame"
       data-picture={name}
       viewBox={`0 0 ${WIDTH} ${round(height)}`}
       role="img"
@@ -31,7 +32,7 @@ function MarkOf({ mark }: { mark: Mark }) {
     const [x, y] = mark.at;
     return (
       <text
-        className={`fit-word ${mark.tone}`}
+        className={`picture-word ${mark.tone}`}
         data-mark={name}
         x={round(x)}
         y={round(y)}
@@ -44,7 +45,7 @@ function MarkOf({ mark }: { mark: Mark }) {
   if (mark.kind === 'line') {
     return (
       <path
-        className={`fit-line ${mark.pen} fill-${mark.fill ?? 'none'}`}
+        className={`picture-line ${mark.pen} fill-${mark.fill ?? 'none'}`}
         data-mark={name}
         d={`${path(mark.points)}${mark.closed ? 'Z' : ''}`}
         style={mark.width === undefined ? undefined : { strokeWidth: round(mark.width) }}
@@ -53,7 +54,7 @@ function MarkOf({ mark }: { mark: Mark }) {
   }
   return (
     <circle
-      className={`fit-${mark.kind} ${mark.pen}`}
+      className={`picture-${mark.kind} ${mark.pen}`}
       data-mark={name}
       cx={round(mark.at[0])}
       cy={round(mark.at[1])}
