@@ -50,7 +50,7 @@ describe('a remedy applied removes its finding', () => {
 
   test('for random designs', () => {
     let mended = 0;
-    for (const accepted of acceptedDesigns(8, 97).accepted) {
+    for (const accepted of acceptedDesigns(5, 97).accepted) {
       for (const finding of findings(judgedOf(accepted))) {
         const remedy = remedyOf(accepted, finding);
         if (!remedy) continue;
@@ -58,7 +58,7 @@ describe('a remedy applied removes its finding', () => {
         expect(wrongWith(accepted, finding, remedy), finding.id).toEqual([]);
       }
     }
-    expect(mended).toBeGreaterThan(20);
+    expect(mended).toBeGreaterThan(15);
   });
 });
 
