@@ -18,14 +18,19 @@ export function channelCut(channel: Channel, radii: readonly number[]): Cut {
   const [from, to] = [Math.min(...along), Math.max(...along)];
 
   const toPart = (s: number, t: number): Point => [cx + s * dx - t * dy, cy + s * dy + t * dx];
+  const sides = channel.outline.flatMap((a, i) => {
+    const b = channel.outline[(i + 1) % channel.outline.length] as Point;
+    if (a[0] === b[0]) return [];
+    return { from: Math.min(a[0], b[0]), to: Math.max(a[0], b[0]), a, rise: (b[1] - a[1]) / (b[0] - a[0]) };
+  });
   const heights = (s: number): Interval => {
     let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-    channel.outline.forEach((a, i) => {
-      const b = channel.outline[(i + 1) % channel.outline.length] as Point;
-      if (s < Math.min(a[0], b[0]) || s > Math.max(a[0], b[0]) || a[0] === b[0]) return;
-      const z = a[1] + ((s - a[0]) / (b[0] - a[0])) * (b[1] - a[1]);
-      [low, high] = [Math.min(low, z), Math.max(high, z)];
-    });
+    for (const side of sides) {
+      if (s < side.from || s > side.to) continue;
+      const z = side.a[1] + (s - side.a[0]) * side.rise;
+      if (z < low) low = z;
+      if (z > high) high = z;
+    }
     return [low, high];
   };
   const corners = [from, to].flatMap((s) => [toPart(s, -half), toPart(s, half)]);

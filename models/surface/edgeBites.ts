@@ -16,9 +16,9 @@ export interface Bite {
 }
 
 /** Share of the section by which a bite halfway may differ from what its neighbours tell. */
-const OFF = 1e-3;
+const OFF = 2e-3;
 /** Nearest that bites are looked for, mm. */
-const LEAST = 0.1;
+const LEAST = 0.2;
 /** Room beyond the edge's reach, and how far from the tips the first and last bite are, mm: for rounding. */
 const SLACK = 1e-6;
 /** A top that slopes less, dz/dx, draws a round-over inward by less than a hundredth of what it takes. */
@@ -26,7 +26,7 @@ const GENTLE = 0.15;
 
 /**
  * What the edge takes of any section square to X, told from sections that are near enough to each other: of the
- * section itself right to a few ten-thousandths.
+ * section itself right to a thousandth.
  */
 export const edgeBites = once((curves: Curves): ((x: number) => Bite) => {
   const blank = blankOf(curves);

@@ -32,7 +32,7 @@ export function slice(parts: Parts, faces: Body, chords: readonly Chord[], bite:
   // a dome's underside is the only face that bends along a chord
   const plain = gauss(underside.shape === 'sphere' ? 3 : 1);
 
-  const addPlain = (y: number, dy: number) => sum.add(y, [[faces.under(x, y), high]], dy);
+  const addPlain = (y: number, dy: number) => sum.addWhole(y, faces.under(x, y), high, dy);
   const addCut = (y: number, dy: number) => {
     const z = isInside ? high : topOver(parts, x, y);
     sum.add(y, woodUnder(parts, near, x, y, z), dy);

@@ -24,13 +24,18 @@ export class SliceSum {
       this.#torsion += ((to - from) ** 3 * dy) / 3;
       thickest = Math.max(thickest, to - from);
     }
-    if (thickest <= this.#thin) {
-      this.#endRun();
-      return;
-    }
-    this.#torsion -= (thickest ** 3 * dy) / 3;
+    if (thickest > this.#thin) {
+      this.#torsion -= (thickest ** 3 * dy) / 3;
+      this.#run.width += dy;
+      this.#run.area += thickest * dy;
+    } else this.#endRun();
+  }
+
+  /** The same for a column that nothing was cut from. */
+  addWhole(y: number, from: number, to: number, dy: number): void {
+    this.addArea(y, from, to, dy);
     this.#run.width += dy;
-    this.#run.area += thickest * dy;
+    this.#run.area += (to - from) * dy;
   }
 
   /** Adds to all but torsion. */

@@ -25,18 +25,28 @@ export function slicesAlong(curves: Curves, holes: Holes): readonly Slice[] {
 
 const both = once((curves: Curves) => {
   const found: Partial<Record<Holes, readonly Slice[]>> = {};
+  // beside the pins sections are the same however the holes are
+  const beside = new Map<number, Slice>();
   const along = (holes: Holes) => () => {
-    found[holes] ??= walk(curves, partsOf(curves, holes), breaksOf(curves, partsOf(curves, holes), holes));
+    found[holes] ??= walk(curves, holes, beside);
     return found[holes];
   };
   return { drilled: along('drilled'), reamed: along('reamed') };
 });
 
-function walk(curves: Curves, parts: Parts, breaks: Breaks): readonly Slice[] {
+function walk(curves: Curves, holes: Holes, beside: Map<number, Slice>): readonly Slice[] {
+  const parts = partsOf(curves, holes);
+  const breaks = breaksOf(curves, parts, holes);
   const chords = chordsOf(curves.outline);
   const faces = facesOf(parts);
   const bites = edgeBites(curves);
-  const at = (x: number) => slice(parts, faces, chords(x), bites(x));
+  const at = (x: number): Slice => {
+    const known = beside.get(x);
+    if (known) return known;
+    const made = slice(parts, faces, chords(x), bites(x));
+    if (curves.pins.every((pin) => Math.abs(x - pin.at[0]) > pin.reach)) beside.set(x, made);
+    return made;
+  };
   const { x0, x1 } = parts.plan.box;
   const stops = panels(x0, x1, [...breaks.bends, ...breaks.ends]);
   const ends = new Set([x0, x1, ...breaks.ends]);

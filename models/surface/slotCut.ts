@@ -54,7 +54,9 @@ export function slotCut(slot: Slot, profile: Profile): Cut {
 
   /** Across in plan, where a wall meets the floor or comes out at the top. */
   const bendsAt = (u: number, top: (x: number) => number): readonly number[] => {
-    const [half, floor] = [halfWidth(u), slotFloor(slot, u)];
+    const half = halfWidth(u);
+    if (slot.tilt === 0) return [-half, half];
+    const floor = slotFloor(slot, u);
     return [across(-half, floor), across(half, floor), exit(u, -half, top), exit(u, half, top)];
   };
 
@@ -96,13 +98,17 @@ export function slotCut(slot: Slot, profile: Profile): Cut {
         });
       });
     },
-    turnsAt: (x, { top }) =>
-      [0, 1, 2, 3].map((which) => {
-        let a = 0;
-        // u hardly changes across the slot; at the very ends of a round one the place is only about right
-        for (let i = 0; i < 3; i++) a = bendsAt((x + a * sinAngle) / cosAngle, top)[which] as number;
+    turnsAt: (x, { top }) => {
+      const middle = x / cosAngle;
+      const first = bendsAt(middle, top);
+      // u hardly changes across the slot; at the very ends of a round one the places are only about right
+      const rounds = Math.abs(middle) > straight - r ? 2 : 0;
+      return first.map((guess, which) => {
+        let a = guess;
+        for (let i = 0; i < rounds; i++) a = bendsAt((x + a * sinAngle) / cosAngle, top)[which] as number;
         return (a + x * sinAngle) / cosAngle;
-      }),
+      });
+    },
   };
 }
 
