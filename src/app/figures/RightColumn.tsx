@@ -1,3 +1,4 @@
+import { Compare } from '../compare/Compare.tsx';
 import { Fit } from '../fit/Fit.tsx';
 import { Guard } from '../Guard.tsx';
 import { useApp } from '../store/useApp.ts';
@@ -6,23 +7,31 @@ import { Figures } from './Figures.tsx';
 import './figures.css';
 import { ProblemList } from './ProblemList.tsx';
 
-/** The right column: what is to be mended, how the bridge fits or what it comes to, and what to take care of. */
+/**
+ * The right column: what is to be mended, how the bridge fits, what it comes to or how it compares, and what to take
+ * care of. Only what is in front is worked out.
+ */
 export function RightColumn() {
   const document = useApp(({ history }) => history.present);
-  const fit = useApp(({ session }) => session.rightTab === 'fit');
+  const tab = useApp(({ session }) => session.rightTab);
   return (
     <div className="right-column">
       <ProblemList />
-      <div hidden={!fit}>
+      {tab === 'fit' && (
         <Guard what="The fit" again={document}>
           <Fit />
         </Guard>
-      </div>
-      <div hidden={fit}>
+      )}
+      {tab === 'figures' && (
         <Guard what="The figures" again={document}>
           <Figures />
         </Guard>
-      </div>
+      )}
+      {tab === 'compare' && (
+        <Guard what="The comparison" again={document}>
+          <Compare />
+        </Guard>
+      )}
       <Care />
     </div>
   );
