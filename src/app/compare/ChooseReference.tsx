@@ -43,7 +43,7 @@ export function ChooseReference({ onClose }: { onClose: () => void }) {
         </p>
       )}
       {!starters && trouble === undefined && <p>Reading …</p>}
-      <ul className="starters">
+      <ul className="starters compare-with">
         <li>
           <button type="button" onClick={() => take(USUAL)}>
             <StarterPicture curves={referenceOf(USUAL).accepted.curves} />

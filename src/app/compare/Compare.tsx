@@ -11,7 +11,6 @@ import { useApp, useAppStore } from '../store/useApp.ts';
 import { ChooseReference } from './ChooseReference.tsx';
 import './compare.css';
 import { DifferenceTable } from './DifferenceTable.tsx';
-import { nameOf } from './openReference.ts';
 import { HEIGHTS, planOverlay, profileOverlay } from './overlay.ts';
 import { PairTable } from './PairTable.tsx';
 import { takeReference } from './takeReference.ts';
@@ -25,7 +24,7 @@ export function Compare() {
   const [choosing, setChoosing] = useState(false);
   const take = () => {
     const { present } = store.getState().history;
-    takeReference(store, { name: nameOf(present, 'the design as it stood'), text: present });
+    takeReference(store, { name: String(present.guitar.name).trim(), text: present });
   };
   return (
     <section className="panel compare" aria-labelledby="compare-title">

@@ -29,7 +29,7 @@ export function DifferenceTable({ differences }: { differences: readonly Differe
               </button>
               {by === undefined && (
                 <span className="in-words">
-                  {reference} <span className="unit">here</span> {here}
+                  {reference}; <span className="unit">here:</span> {here}
                 </span>
               )}
             </th>

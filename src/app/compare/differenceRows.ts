@@ -9,18 +9,26 @@ export interface DifferenceRow {
   readonly unit: string;
   readonly reference: string;
   readonly here: string;
-  /** Undefined where the values aren't numbers. */
+  /** Undefined where the values aren't both numbers. */
   readonly by: string | undefined;
 }
 
 /** @param differences of the reference (a) and the design on the bench (b) */
 export function differenceRows(differences: readonly Difference[]): readonly DifferenceRow[] {
-  return differences.map(({ path, unit, a, b, by }) => ({
-    path,
-    label: placeName(path),
-    unit,
-    reference: a === '' ? 'no say' : a,
-    here: b === '' ? 'no say' : b,
-    by: by === undefined ? undefined : signed(by, Math.abs(by) < 0.1 ? 3 : 2),
-  }));
+  return differences.map(({ path, unit, a, b, by }) => {
+    const row = { path, label: placeName(path), unit };
+    if (by === undefined) {
+      const said = (value: string) => (value === '' ? 'has no say' : value);
+      return { ...row, reference: said(a), here: said(b), by: undefined };
+    }
+    // two numbers are compared more easily with as many decimals each
+    const decimals = Math.max(decimalsOf(a), decimalsOf(b));
+    const padded = (value: string) => {
+      const missing = decimals - decimalsOf(value);
+      return missing === 0 ? value : `${value}${value.includes('.') ? '' : '.'}${'0'.repeat(missing)}`;
+    };
+    return { ...row, reference: padded(a), here: padded(b), by: signed(by, decimals) };
+  });
 }
+
+const decimalsOf = (value: string) => value.split('.')[1]?.length ?? 0;

@@ -23,7 +23,7 @@ export async function openReference(): Promise<OpenedReference> {
   }
 }
 
-/** @param file the file's name, for a design without one */
+/** @param file the file's name */
 export function readReferenceFile(file: string, characters: string): Exclude<OpenedReference, undefined> {
   const opened = readDesignFile(characters);
   if (!opened.ok) return { trouble: `${file} can’t be compared with. ${opened.lines.join(' ')}` };
@@ -31,13 +31,7 @@ export function readReferenceFile(file: string, characters: string): Exclude<Ope
   if (!ok) {
     const first = problems[0];
     const where = first ? placeName(first.path) : 'its dimensions';
-    return { trouble: `${file} can’t be made as it is: open it and mend ${where} first.` };
+    return { trouble: `${file} can’t be made as it is: open it and mend “${where}” first.` };
   }
-  return { name: nameOf(opened.text, file), text: opened.text };
-}
-
-/** What a design is called, else something that tells it. */
-export function nameOf({ guitar }: Reference['text'], otherwise: string): string {
-  const name = String(guitar.name).trim();
-  return name === '' ? otherwise : name;
+  return { name: String(opened.text.guitar.name).trim(), text: opened.text };
 }

@@ -17,6 +17,7 @@ import { pairsOf } from './pairs.ts';
 import { StiffnessPlot } from './StiffnessPlot.tsx';
 import { shapeFigures } from './shapeFigures.ts';
 import { solidFigures } from './solidFigures.ts';
+import { spreadFigures } from './spreadFigures.ts';
 import { stiffnessFigures } from './stiffnessFigures.ts';
 import { TenthTable } from './TenthTable.tsx';
 import { useReference } from './useReference.ts';
@@ -45,6 +46,7 @@ export function Figures() {
       {accepted.aimed && <Aimed aimed={accepted.aimed} />}
       <h3>Mass</h3>
       <FigureList figures={massFigures(bench, pairs)} of={name} />
+      <FigureList figures={spreadFigures(bench)} />
       <h3>Mass by part, the nut upward</h3>
       <Picture
         name="parts"

@@ -20,14 +20,14 @@ export function glueFigures({ figures: { glue, loads } }: Weighed, pairs: Pairs)
       path: 'footprint.slotBehindFront',
     },
     {
-      label: 'Second moment, rolling',
+      label: 'Second moment about its length',
       value: fixed(x / 1e4, 2),
       unit: 'cm⁴',
       ...sourced(['glue-area'], `about the line along the bridge through the centroid; A ${area} mm²`),
       path: 'footprint.depthCentre',
     },
     {
-      label: 'Second moment, nodding',
+      label: 'Second moment about the strings’ line',
       value: fixed(across / 1e4, 1),
       unit: 'cm⁴',
       formula:

@@ -20,5 +20,7 @@ export function pairFigure(
   const pair = pairs.get(id);
   if (!pair) return [];
   const { label, b, decimals, unit, formula, share } = pair;
-  return [{ label, value: fixed(b, decimals), unit, share, ...sourced([formula], inputs), ...more }];
+  const degrees = unit === '°';
+  const value = `${fixed(b, decimals)}${degrees ? unit : ''}`;
+  return [{ label, value, unit: degrees ? '' : unit, share, ...sourced([formula], inputs), ...more }];
 }
