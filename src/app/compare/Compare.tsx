@@ -51,7 +51,9 @@ export function Compare() {
 type Side = ReturnType<typeof figuresOf>;
 
 function Compared({ name, bench, reference }: { name: string; bench: Side; reference: Side }) {
-  const { differences, figures } = comparison(reference, bench);
+  const { differences, figures: all } = comparison(reference, bench);
+  const strung = [bench, reference].some(({ accepted }) => accepted.design.timber.weighed === 'strung');
+  const figures = all.filter(({ id }) => strung || id !== 'mass-together');
   const [here, there] = [bench.accepted.curves, reference.accepted.curves];
   return (
     <>

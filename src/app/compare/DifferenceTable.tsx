@@ -25,7 +25,7 @@ export function DifferenceTable({ differences }: { differences: readonly Differe
             <th scope="row" colSpan={by === undefined ? 4 : 1}>
               <button type="button" onClick={() => store.callTo(path)}>
                 {label}
-                {unit !== '' && <span className="unit"> {unit}</span>}
+                {unit !== '' && <span className="unit">{`\u00a0${unit}`}</span>}
               </button>
               {by === undefined && (
                 <span className="in-words">

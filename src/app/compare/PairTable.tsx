@@ -38,7 +38,7 @@ export function PairTable({ name, pairs }: Props) {
                   onClick={() => setOpen(id === open ? undefined : id)}
                 >
                   {label}
-                  {unit !== '' && <span className="unit"> {unit}</span>}
+                  {unit !== '' && <span className="unit">{`\u00a0${unit}`}</span>}
                 </button>
               </th>
               <td>{fixed(a, decimals)}</td>

@@ -27,8 +27,11 @@ export function differenceRows(differences: readonly Difference[]): readonly Dif
       const missing = decimals - decimalsOf(value);
       return missing === 0 ? value : `${value}${value.includes('.') ? '' : '.'}${'0'.repeat(missing)}`;
     };
-    return { ...row, reference: padded(a), here: padded(b), by: signed(by, decimals) };
+    // by what is shown, so that the row adds up
+    return { ...row, reference: padded(a), here: padded(b), by: signed(read(b) - read(a), decimals) };
   });
 }
+
+const read = (shown: string) => Number(shown.replace('−', '-'));
 
 const decimalsOf = (value: string) => value.split('.')[1]?.length ?? 0;
