@@ -29,7 +29,10 @@ export function DifferenceTable({ differences }: { differences: readonly Differe
               </button>
               {by === undefined && (
                 <span className="in-words">
-                  {reference}; <span className="unit">here:</span> {here}
+                  <span>{reference};</span>{' '}
+                  <span>
+                    <span className="unit">here:</span> {here}
+                  </span>
                 </span>
               )}
             </th>

@@ -26,7 +26,7 @@ export function spreadFigures({ accepted, figures }: Weighed): readonly Figure[]
       unit: '',
       formula: `∫ r dV/V: from the middle of the slot toward the tail or the nut, and up from the glue plane; ${fixed(guitar.hand === 'right' ? x : -x, 2)} mm toward the treble side`,
       source,
-      path: 'timber.density',
+      path: 'footprint.slotBehindFront',
     },
     about(
       'its length',

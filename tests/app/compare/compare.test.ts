@@ -10,7 +10,13 @@ import { initialDesign } from '../../../src/design/initial.ts';
 import { writeDesign } from '../../../src/files/designFile.ts';
 import { differences } from '../../../src/report/compare/differences.ts';
 import { change } from '../../support/change.ts';
+import { someFits } from '../fit/fitOf.ts';
 
+/** Twelve strings, none of them measured. */
+const TWELVE = {
+  ...someFits['twelve in pairs, two rows'],
+  'strings.notes': ['E4', 'E4', 'B3', 'B3', 'G3', 'G4', 'D3', 'D4', 'A2', 'A3', 'E2', 'E3'],
+};
 const text = (changes = {}) => change(initialDesign(), changes);
 
 /** What the browser keeps for a page. */
@@ -103,6 +109,9 @@ describe('differences as shown', () => {
 
   test('choices and lists are told in words, and what has no say says so', () => {
     const open = rows({ 'top.edge': 'none' });
+    const twelve = rows(TWELVE);
+    expect(twelve.map(({ path }) => path)).not.toContain('action.cents');
+    expect(twelve.find(({ path }) => path === 'strings.notes')?.here).toBe(TWELVE['strings.notes'].join(' '));
     expect(open.find(({ path }) => path === 'top.edge')).toMatchObject({ by: undefined });
     expect(open.find(({ path }) => path === 'top.edgeSize')).toMatchObject({
       here: 'has no say',
