@@ -1,4 +1,5 @@
 import type { AcceptedDesign } from '../../../design/acceptDesign.ts';
+import { applies } from '../../../design/applies.ts';
 import type { Finding, Spot } from '../finding.ts';
 import { roundPin, slotRim, tipLines } from '../places.ts';
 
@@ -57,6 +58,8 @@ export const usualRanges: readonly Usual[] = [
     usual: [24, 32],
     low: SMALL,
     high: LARGE,
+    // between straight edges the wings are as deep as the middle
+    when: ({ design }) => applies('footprint.depthWing', design),
     place: tipsOf,
   },
   {
