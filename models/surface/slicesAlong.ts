@@ -48,8 +48,8 @@ function walk(curves: Curves, holes: Holes, beside: Map<number, Slice>): readonl
     return made;
   };
   const { x0, x1 } = parts.plan.box;
-  const stops = panels(x0, x1, [...breaks.bends, ...breaks.ends]);
   const ends = [x0, x1, ...breaks.ends];
+  const stops = panels(x0, x1, [...apart(breaks.bends, ends), ...breaks.ends]);
   const out: Slice[] = [];
   const fill = (a: Slice, b: Slice): void => {
     if (b.x - a.x < LEAST) return;
@@ -101,13 +101,29 @@ function breaksOf(curves: Curves, parts: Parts, holes: Holes): Breaks {
     );
     return [x, ...radii.flatMap((r) => [x - r, x + r])];
   });
+  // a pin's hole is round: nothing of it ends at once
+  const square = cuts.filter((_, i) => i === 0 || i > curves.pins.length);
+  const outlines = [chordBreaks(curves.outline), ...square.map((cut) => cut.landmarks().map((p) => p[0]))];
   return {
-    bends: [...top.joints(0), x0 + reach, x1 - reach, ...pins],
-    ends: [
-      ...chordBreaks(curves.outline),
-      ...cuts
-        .filter((_, i) => i === 0 || i > curves.pins.length)
-        .flatMap((cut) => cut.landmarks().map((p) => p[0])),
-    ],
+    bends: [...top.joints(0), x0 + reach, x1 - reach, ...pins, ...outlines.flat()],
+    ends: outlines.flatMap(walls),
   };
+}
+
+/** Those bends that aren't so near to another or to an end that sections aren't looked for between them. */
+function apart(bends: readonly number[], ends: readonly number[]): readonly number[] {
+  let last = Number.NEGATIVE_INFINITY;
+  return [...bends]
+    .sort((a, b) => a - b)
+    .filter((bend) => {
+      if (bend - last < LEAST / 2 || ends.some((end) => Math.abs(end - bend) < LEAST / 2)) return false;
+      last = bend;
+      return true;
+    });
+}
+
+/** x of walls along Y: where two corners of one outline lie on a line. */
+function walls(corners: readonly number[]): readonly number[] {
+  const sorted = [...corners].sort((a, b) => a - b);
+  return sorted.filter((x, i) => i > 0 && x - (sorted[i - 1] as number) < HAIR);
 }
