@@ -58,6 +58,16 @@ describe('a limit of the design’s own', () => {
   });
 });
 
+test.each([
+  ['usual-depth-wings', { 'footprint.depthWing': 15 }, { 'footprint.backEdge': 'straight' }],
+  ['usual-edge', { 'top.edgeSize': 0.3 }, { 'top.edge': 'none' }],
+  ['usual-slot-length', { 'saddle.slotLength': 60 }, { 'saddle.ends': 'open' }],
+  ['usual-soundboard', { 'guitar.soundboardRadius': 15000 }, { 'guitar.soundboard': 'flat' }],
+])('%s is not about a dimension that has no say', (id, wrong, otherwise) => {
+  expect(foundBy(id, wrong)).toBeDefined();
+  expect(foundBy(id, { ...wrong, ...otherwise })).toBeUndefined();
+});
+
 describe('texts', () => {
   test('string-under-top says which strings and by how much', () => {
     const low = {
