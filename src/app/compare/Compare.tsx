@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useDeferredValue, useState } from 'react';
 import { comparison } from '../../report/compare/comparison.ts';
 import { LOAD_CAUTION } from '../../trade/loadCaution.ts';
 import { figuresOf } from '../figures/figuresOf.ts';
@@ -18,7 +18,8 @@ import { takeReference } from './takeReference.ts';
 /** The design on the bench against the reference design: shape, dimensions, weight, stiffness and loads. */
 export function Compare() {
   const store = useAppStore();
-  const accepted = useApp((state) => state.lastGood);
+  // a drag goes on while they are worked out
+  const accepted = useDeferredValue(useApp((state) => state.lastGood));
   const current = useApp((state) => judge(state.history.present).ok);
   const { name, reference } = useReference();
   const [choosing, setChoosing] = useState(false);
