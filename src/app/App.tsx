@@ -38,7 +38,7 @@ export function App() {
       )}
       <Middle />
       {!narrow && (
-        <aside className="side right" aria-label="Fit and figures">
+        <aside className="side right" aria-label="What it comes to">
           <RightTabs />
         </aside>
       )}

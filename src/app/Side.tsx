@@ -1,7 +1,6 @@
 import { RightColumn } from './figures/RightColumn.tsx';
-import { RIGHT_TABS } from './figures/rightTabs.ts';
+import { useRightTabs } from './figures/useRightTabs.ts';
 import { Form } from './form/Form.tsx';
-import { judge } from './store/judge.ts';
 import { useApp, useAppStore } from './store/useApp.ts';
 import { Tabs } from './Tabs.tsx';
 
@@ -10,7 +9,7 @@ export function Side() {
   const store = useAppStore();
   const figures = useApp(({ session }) => session.figuresInFront);
   const rightTab = useApp(({ session }) => session.rightTab);
-  const faults = useApp((state) => judge(state.history.present).problems.length);
+  const rightTabs = useRightTabs();
   const front = figures ? rightTab : 'bench';
   return (
     <section className="side left" aria-label="Bench, and what it comes to">
@@ -20,8 +19,7 @@ export function Side() {
         front={front}
         tabs={{
           bench: 'Bench',
-          ...RIGHT_TABS,
-          ...(faults > 0 && { findings: `Findings · ${faults} to mend` }),
+          ...rightTabs,
         }}
         onTurn={(tab) =>
           store.setSession(

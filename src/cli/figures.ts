@@ -5,7 +5,7 @@ import { kernelSource } from './kernelSource.ts';
 
 /** Prints what was measured of each design's solid, as JSON. */
 export const figures: Command = {
-  about: 'print volume, box, mass and balance as JSON',
+  about: 'print volume, mass, balance, stiffness and load as JSON',
   help: helpText(
     'figures DESIGN.json… [--as drilled|reamed]',
     `Builds the exact solid of each design, checks it and prints its figures as JSON on stdout, and nothing
@@ -19,6 +19,16 @@ else there: one object for one design, an array for several, in their order, wit
   massG, massByHolesG      with the design's density; as asked for, and both as drilled and as reamed
   centroidMm               centre of mass of the solid
   crownRadiusMm            the crown's radius as made
+  figures                  from the curves, pin holes as reamed unless said:
+    mass                   g: drilled, reamed, saddle and pins where they are weighed, together
+    properties             drilled, reamed: volume, centre of mass, inertia of volume about it (mm⁵)
+    glue                   areaMm2, centroidMm, secondMm4, frontMm and backMm from its centroid to the edges
+    bending                along[] (x, stiffnessNm2), midNm2, braceMm, deflectionMm under 100 N in the
+                           middle, twistDegPerNm, and parts[]: wings and middle block
+    loads                  pullN, coupleNm, glue (MPa) and by string what saddle, slot and pin bear
+  sensitivity[]            by dimension: massG and stiffnessNm2 for 0.1 mm more
+  aimed                    what follows the aim: path, value, asked, reached; null without one
+  caution                  what must be said wherever load figures are shown
 
   --as drilled|reamed      (drilled)
   --help                   this`,

@@ -65,7 +65,8 @@ treble, centre and bass is meant at the first string, on the guitar's centre lin
   numbers                  by field: saddle.angle (degrees), saddle.setback, saddle.depth, saddle.showing,
                            top.thickness, top.crownRadius (mm), each as
     value, by, solved      what goes into the part, whether it is solved or set, what the guitar asks for
-  remarks[]                what to know before cutting: id, path (the field to look at), text
+  remarks[]                what to know of the fit before cutting, of all that check finds: id, severity
+                           (error, warning, note), path (the field to look at), text
 
 ${FIT_NOTES.flatMap((note) => wrapText(note, 104)).join('\n')}
 

@@ -1,8 +1,10 @@
 import type { Chain } from '../../models/curves/segment.ts';
 import type { AcceptedDesign } from '../design/acceptDesign.ts';
+import type { Finding } from '../report/findings/finding.ts';
+import { findings } from '../report/findings/findings.ts';
+import { judgedOf } from '../report/findings/judgedOf.ts';
 import { type FitReport, fitReport } from '../trade/fit/fitReport.ts';
 import type { Fit, SolvablePath } from '../trade/fit/placeDesign.ts';
-import type { Remark } from '../trade/fit/remarks.ts';
 import type { SaddleBlank } from '../trade/saddleBlank.ts';
 import type { SlotLine } from '../trade/slotLine.ts';
 import { straightedgeGap } from '../trade/straightedgeGap.ts';
@@ -53,11 +55,13 @@ export interface DesignFit {
     readonly topMm: Chain | null;
   };
   readonly numbers: Readonly<Record<SolvablePath, NumberFit>>;
-  readonly remarks: readonly Remark[];
+  /** What the rules of the fit find, errors first. */
+  readonly remarks: readonly Pick<Finding, 'id' | 'severity' | 'path' | 'text'>[];
 }
 
 /** How a design fits its guitar, from its curves alone. */
-export function fitOf({ design, curves, fit }: AcceptedDesign): DesignFit {
+export function fitOf(accepted: AcceptedDesign): DesignFit {
+  const { design, curves, fit } = accepted;
   const report = fitReport(design, curves, fit);
   const { guitar, saddle } = design;
   const { line, least } = fit.slot;
@@ -89,7 +93,12 @@ export function fitOf({ design, curves, fit }: AcceptedDesign): DesignFit {
     },
     saddle: saddleOf(report),
     numbers: numbersOf(fit),
-    remarks: report.remarks,
+    remarks: findings(judgedOf(accepted, report), 'fit').map(({ id, severity, path, text }) => ({
+      id,
+      severity,
+      path,
+      text,
+    })),
   };
 }
 

@@ -1,4 +1,6 @@
+import { check } from './check.ts';
 import type { Command } from './command.ts';
+import { compare } from './compare.ts';
 import { EXIT, EXIT_HELP, type Exit, UseError } from './exit.ts';
 import { exitOf } from './exitOf.ts';
 import { figures } from './figures.ts';
@@ -12,7 +14,9 @@ import { version } from './version.ts';
 const COMMANDS: ReadonlyMap<string, Command> = new Map([
   ['make', make],
   ['fit', fit],
+  ['check', check],
   ['figures', figures],
+  ['compare', compare],
   ['starters', starters],
   ['new', newDesign],
 ]);

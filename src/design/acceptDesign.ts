@@ -2,6 +2,7 @@ import type { Curves } from '../../models/curves/curves.ts';
 import { drawCurves } from '../../models/curves/drawCurves.ts';
 import { type Aimed, aimedDesign } from '../report/aim/aimedDesign.ts';
 import { type Fit, placeDesign, type SolvablePath } from '../trade/fit/placeDesign.ts';
+import { crossedLimits } from './crossedLimits.ts';
 import { DesignError, type Problem } from './problem.ts';
 import { type ReadDesign, readDesign } from './read.ts';
 
@@ -19,6 +20,8 @@ export interface AcceptedDesign extends ReadDesign {
  */
 export function acceptDesign(json: unknown): AcceptedDesign {
   const { text, design: read } = readDesign(json);
+  const crossed = crossedLimits(read);
+  if (crossed.length > 0) throw new DesignError(crossed);
   if (read.aim.of !== 'none') return { text, ...aimedDesign(read) };
   const { design, fit } = placeDesign(read);
   try {

@@ -1,6 +1,9 @@
 import type { Curves } from '../../models/curves/curves.ts';
-import type { Slice } from '../../models/surface/slice.ts';
-import { slicesAlong, stiffnessBetween } from '../../models/surface/slicesAlong.ts';
+import { bendingAlong } from '../../models/surface/bendingAlong.ts';
+import { deflection } from '../../models/surface/deflection.ts';
+import { massG } from '../../models/surface/figures.ts';
+import { type BridgePart, partsAlong } from '../../models/surface/partsAlong.ts';
+import { twistingAlong } from '../../models/surface/twistingAlong.ts';
 import type { Design } from '../design/design.ts';
 import { bendingStiffness } from '../trade/bendingStiffness.ts';
 import { equivalentBrace } from '../trade/equivalentBrace.ts';
@@ -16,6 +19,19 @@ export interface StiffnessAt {
   readonly stiffnessNm2: number;
 }
 
+/** One of the lengths that a bridge is made of. */
+export interface PartFigure {
+  readonly name: 'leftWing' | 'block' | 'rightWing';
+  /** Where it begins and ends, x in mm. */
+  readonly from: number;
+  readonly to: number;
+  readonly massG: number;
+  /** Least bending stiffness in it. */
+  readonly leastNm2: number;
+  /** Its share of the whole bridge's deflection. */
+  readonly deflectionShare: number;
+}
+
 /** How stiff a bridge is along its length, its pin holes reamed. */
 export interface BendingFigures {
   /** From tip to tip, rising x; two at nearly one place where a cut begins or ends. */
@@ -26,46 +42,33 @@ export interface BendingFigures {
   readonly braceMm: number;
   /** Under `TEST_FORCE` in the middle, on supports under both tips, mm (W6). */
   readonly deflectionMm: number;
-  /** From end to end of the middle block by a couple of 1 N·m, degrees: an estimate. */
+  /** How far the middle turns about the bridge's length against its tips by a couple of 1 N·m, degrees: an estimate. */
   readonly twistDegPerNm: number;
+  /** From the left tip to the right one, seen from the front. */
+  readonly parts: readonly PartFigure[];
 }
 
 export function bendingFigures(curves: Curves, { timber, top }: Design): BendingFigures {
-  const slices = slicesAlong(curves, 'reamed');
+  const bending = bendingAlong(curves, 'reamed');
   const midNm2 = midStiffness(curves, timber.stiffness);
-  const [x0, x1] = [(slices[0] as Slice).x, (slices[slices.length - 1] as Slice).x];
-  const half = (x1 - x0) / 2;
-  // mm³ of ∫M·m/I dx under a unit force: the moment is half of it times the way from the nearer support
-  const bent = along(
-    slices,
-    ({ secondMm4 }) => secondMm4,
-    (x) => ((half - Math.abs(x)) / 2) ** 2,
-  );
-  // toward the tips a section dwindles to nothing
-  const block = slices.filter(({ x }) => Math.abs(x) <= top.block / 2);
-  const twisted = along(
-    block,
-    ({ torsionMm4 }) => torsionMm4,
-    () => 1,
-  );
+  const { leftWing, block, rightWing } = partsAlong(curves, 'reamed', top.block);
+  const part = (name: PartFigure['name'], of: BridgePart): PartFigure => ({
+    name,
+    from: of.fromMm,
+    to: of.toMm,
+    massG: massG(of.volumeMm3, timber.density),
+    leastNm2: bendingStiffness(of.leastSecondMm4, timber.stiffness),
+    deflectionShare: of.flexShare,
+  });
   return {
-    along: slices.map(({ x, secondMm4 }) => ({
+    along: bending.stations.map(({ x, secondMm4 }) => ({
       x,
       stiffnessNm2: bendingStiffness(secondMm4, timber.stiffness),
     })),
     midNm2,
     braceMm: equivalentBrace(midNm2, timber.braceWidth, timber.braceStiffness),
-    deflectionMm: (TEST_FORCE * bent) / (timber.stiffness * 1e3),
-    twistDegPerNm: ((1000 * twisted) / (shearModulus(timber.stiffness) * 1e3)) * (180 / Math.PI),
+    deflectionMm: deflection(bending, timber.stiffness, TEST_FORCE),
+    twistDegPerNm: twistingAlong(curves, 'reamed').middleToTipsDegGPaPerNm / shearModulus(timber.stiffness),
+    parts: [part('leftWing', leftWing), part('block', block), part('rightWing', rightWing)],
   };
-}
-
-/** ∫ f/I dx by Simpson's rule between sections. */
-function along(slices: readonly Slice[], second: (one: Slice) => number, f: (x: number) => number): number {
-  return slices.slice(1).reduce((sum, b, i) => {
-    const a = slices[i] as Slice;
-    const middle = stiffnessBetween(second(a), second(b), 0.5);
-    const x = (a.x + b.x) / 2;
-    return sum + ((b.x - a.x) / 6) * (f(a.x) / second(a) + (4 * f(x)) / middle + f(b.x) / second(b));
-  }, 0);
 }

@@ -37,7 +37,7 @@ export function headlines({ mass, glue, bending, loads }: PartFigures): readonly
     figure('mid-stiffness', 'Stiffness in the middle', bending.midNm2, 'N·m²', 2, 'W5'),
     figure('brace', 'Brace it equals, height', bending.braceMm, 'mm', 2, 'equal-brace'),
     figure('deflection', `Gives under ${TEST_FORCE} N in the middle`, bending.deflectionMm, 'mm', 4, 'W6'),
-    figure('twist', 'Block twists by a couple of 1 N·m', bending.twistDegPerNm, '°', 3, 'twisting'),
+    figure('twist', 'Twists by a couple of 1 N·m', bending.twistDegPerNm, '°', 3, 'twisting'),
     figure('glue-area', 'Glue area', glue.areaMm2 / 100, 'cm²', 2, 'glue-area'),
     load('pull', 'Strings’ pull', loads.pullN, 'N', 1, 'S2'),
     load('couple', 'String couple', loads.coupleNm, 'N·m', 3, 'B1'),

@@ -1,12 +1,13 @@
 import { enclosedArea } from '../../../models/curves/chain.ts';
-import type { Curves, Pin } from '../../../models/curves/curves.ts';
+import type { Curves } from '../../../models/curves/curves.ts';
 import { holeRadius } from '../../../models/curves/holeRadius.ts';
 import { topHeight } from '../../../models/curves/topHeight.ts';
 import { undersideHeight } from '../../../models/curves/underside.ts';
 import type { Design } from '../../design/design.ts';
+import { bevelWidth } from '../../report/bevelWidth.ts';
+import { woodRoundSlot } from '../../report/woodRoundSlot.ts';
+import { woodUnderSlot } from '../../report/woodUnderSlot.ts';
 import { type Figure, fixed } from './figure.ts';
-import { woodRoundSlot } from './woodRoundSlot.ts';
-import { woodUnderSlot } from './woodUnderSlot.ts';
 
 /** What the curves say of a design: figures that are there at once, before any solid. */
 export function shapeFigures(design: Design, curves: Curves): readonly Figure[] {
@@ -143,10 +144,4 @@ function pinFigures({ pins: p }: Design, { pins, underside }: Curves): readonly 
 function span(values: readonly number[]): string {
   const [least, most] = [fixed(Math.min(...values), 2), fixed(Math.max(...values), 2)];
   return least === most ? least : `${least} to ${most}`;
-}
-
-/** Width in plan of the bevel that stands round a hole, mm. */
-function bevelWidth({ outline, top }: Pin, holes: 'drilled' | 'reamed'): number {
-  const [inner] = outline[holes].slice(1, -1).slice(-2);
-  return inner ? holeRadius(outline[holes], top) - inner[0] : 0;
 }

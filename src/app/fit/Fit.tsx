@@ -1,3 +1,5 @@
+import { findings } from '../../report/findings/findings.ts';
+import { judgedOf } from '../../report/findings/judgedOf.ts';
 import { FigureList } from '../figures/FigureList.tsx';
 import { judge } from '../store/judge.ts';
 import { reportOf } from '../store/reportOf.ts';
@@ -30,7 +32,7 @@ export function Fit() {
       {!current && <p className="aside">Of the last good design, not of what is typed now.</p>}
       <FigureList figures={slotFigures(design, fit)} />
       <SlotPlan accepted={accepted} report={report} />
-      <RemarkList remarks={report.remarks} />
+      <RemarkList found={findings(judgedOf(accepted, report), 'fit')} />
       <Intonation accepted={accepted} report={report} />
       <OverSaddle accepted={accepted} report={report} />
       <MeasuredAgain accepted={accepted} report={report} />

@@ -1,7 +1,6 @@
 import type { Design } from '../../design/design.ts';
 import type { FitReport } from '../../trade/fit/fitReport.ts';
 import type { Fit } from '../../trade/fit/placeDesign.ts';
-import { HIGH_STRESS } from '../../trade/fit/remarks.ts';
 import { coreDiameterMm } from '../../trade/stringSpec.ts';
 import { fixed } from '../figures/figure.ts';
 import type { Column } from './column.ts';
@@ -9,7 +8,7 @@ import { sourced } from './sourced.ts';
 
 /** What the strings pull, and what their cores bear. */
 export function tensionColumns(
-  { guitar, strings: field }: Design,
+  { guitar, strings: field, limits }: Design,
   { strings }: Fit,
   { breaks }: FitReport,
 ): readonly Column[] {
@@ -67,7 +66,7 @@ export function tensionColumns(
       unit: '%',
       name: 'Core’s stress, of what string steel is stressed up to',
       values: strings.map(({ stressShare }) => fixed(100 * stressShare, 0)),
-      amiss: strings.map(({ stressShare }) => stressShare > HIGH_STRESS),
+      amiss: strings.map(({ stressPa }) => stressPa / 1e9 > limits.steel),
       sourced: (i) =>
         sourced(
           ['S5'],

@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { useShallow } from 'zustand/react/shallow';
+import { findingsOf } from '../store/findingsOf.ts';
 import { shownPart } from '../store/shownPart.ts';
 import { useApp } from '../store/useApp.ts';
 import { useDark } from '../useDark.ts';
@@ -20,6 +21,11 @@ export function PartView() {
   const hand = useApp(({ lastGood }) => lastGood?.design.guitar.hand);
   const wood = useApp(({ lastGood }) => lastGood?.design.timber.name ?? '');
   const telling = useMemo(() => (curves ? tellingCuts(curves) : {}), [curves]);
+  const place = useApp(({ lastGood, session }) =>
+    lastGood && session.finding !== undefined
+      ? findingsOf(lastGood).find(({ id }) => id === session.finding)?.place
+      : undefined,
+  );
   const dark = useDark();
   return (
     <Viewport
@@ -29,6 +35,7 @@ export function PartView() {
       ends={ENDS[hand ?? 'right']}
       telling={telling}
       wood={wood}
+      found={place}
       {...(selected !== undefined && { highlight: selected })}
     />
   );

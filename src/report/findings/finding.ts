@@ -1,11 +1,11 @@
 import type { AcceptedDesign } from '../../design/acceptDesign.ts';
 import type { FitReport } from '../../trade/fit/fitReport.ts';
 
-/** What a design is judged by: itself, how it fits its guitar, and what it weighs. */
+/** What a design is judged by: itself, how it fits its guitar, and what it weighs. Made by `judgedOf`. */
 export interface Judged {
   readonly accepted: AcceptedDesign;
   readonly report: FitReport;
-  /** Of the wood, its pin holes reamed, g. */
+  /** Of the wood, its pin holes reamed, g. Weighed when it is first asked for: it takes longer than all rules together. */
   readonly massG: number;
 }
 

@@ -4,7 +4,6 @@ import { breaks, type StringBreak } from './breaks.ts';
 import { type Crown, crowns } from './crowns.ts';
 import { type MeasuredAgain, measuredAgain } from './measuredAgain.ts';
 import type { Fit } from './placeDesign.ts';
-import { type Remark, remarks } from './remarks.ts';
 import { type SaddleFit, saddleFit } from './saddleFit.ts';
 
 /** All that is said of how a drawn bridge fits its guitar. */
@@ -13,7 +12,6 @@ export interface FitReport {
   readonly saddle: SaddleFit;
   readonly breaks: readonly StringBreak[];
   readonly measured: MeasuredAgain;
-  readonly remarks: readonly Remark[];
 }
 
 export function fitReport(design: Design, curves: Curves, fit: Fit): FitReport {
@@ -26,6 +24,5 @@ export function fitReport(design: Design, curves: Curves, fit: Fit): FitReport {
     saddle,
     breaks: broken,
     measured,
-    remarks: remarks(design, fit, saddle, broken, measured),
   };
 }

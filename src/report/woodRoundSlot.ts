@@ -1,7 +1,7 @@
-import { chainLength, distanceTo } from '../../../models/curves/chain.ts';
-import type { Curves } from '../../../models/curves/curves.ts';
-import { lengthOf, type Point, pointAt } from '../../../models/curves/segment.ts';
-import { slotFloor, slotToPart } from '../../../models/curves/slot.ts';
+import { chainLength, distanceTo } from '../../models/curves/chain.ts';
+import type { Curves } from '../../models/curves/curves.ts';
+import { lengthOf, type Point, pointAt } from '../../models/curves/segment.ts';
+import { slotFloor, slotToPart } from '../../models/curves/slot.ts';
 
 /** Distance between the places looked at round the slot, mm. */
 const EVERY = 0.5;

@@ -1,7 +1,7 @@
-import type { Curves } from '../../../models/curves/curves.ts';
-import { slotFloor, slotToPart } from '../../../models/curves/slot.ts';
-import { topHeight } from '../../../models/curves/topHeight.ts';
-import { undersideHeight } from '../../../models/curves/underside.ts';
+import type { Curves } from '../../models/curves/curves.ts';
+import { slotFloor, slotToPart } from '../../models/curves/slot.ts';
+import { topHeight } from '../../models/curves/topHeight.ts';
+import { undersideHeight } from '../../models/curves/underside.ts';
 
 /** Distance between the places looked at along the slot, mm. */
 const EVERY = 0.5;

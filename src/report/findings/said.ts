@@ -1,0 +1,28 @@
+/** A number with its unit as a person reads it: no needless decimals, a true minus, and none before nothing. */
+export function said(value: number, unit: string, decimals = 2): string {
+  const number = value
+    .toFixed(decimals)
+    .replace(/\.?0+$/, (end) => (decimals > 0 ? '' : end))
+    .replace(/^-0$/, '0')
+    .replace('-', '−');
+  return unit === '' || unit === '°' ? `${number}${unit}` : `${number} ${unit}`;
+}
+
+/** mm, to a hundredth. */
+export const mm = (value: number) => said(value, 'mm');
+
+/** Rounded as it is said. */
+const shown = (value: number, decimals: number) => Math.round(value * 10 ** decimals) / 10 ** decimals;
+
+/** Whether a number is below its limit as both are said: `2 mm` is never held against `at least 2 mm`. */
+export function below(value: number, least: number, decimals = 2): boolean {
+  return value < least && shown(value, decimals) < shown(least, decimals);
+}
+
+/** Whether a number is above its limit as both are said. */
+export function above(value: number, most: number, decimals = 2): boolean {
+  return below(-value, -most, decimals);
+}
+
+/** A text's first letter as at a sentence's beginning. */
+export const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
