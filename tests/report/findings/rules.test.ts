@@ -41,7 +41,7 @@ describe('a limit of the design’s own', () => {
     ['saddle-showing', 'limits.showingMost', 4.5, 4.3],
     ['break-angle', 'limits.breakAngle', 15, 22],
     ['string-height', 'limits.stringLeast', 11.5, 12.5],
-    ['straightedge-gap', 'limits.gapLeast', 0, 0.1],
+    ['straightedge-gap', 'limits.gapLeast', -0.5, 0.1],
     ['steel-stress', 'limits.steel', 2.2, 1.4],
     ['wood-before-slot', 'limits.woodBefore', 2, 8],
     ['wood-behind-slot', 'limits.woodBehind', 2, 8],
