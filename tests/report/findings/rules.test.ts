@@ -53,8 +53,10 @@ describe('a limit of the design’s own', () => {
     ['bevel-ring', 'limits.bevelRing', 0.3, 0.6],
     ['mass', 'limits.massMost', 35, 25],
   ])('%s goes by %s', (id, path, usual, stricter) => {
-    expect(foundBy(id, { [path]: usual })).toBeUndefined();
-    expect(foundBy(id, { [path]: stricter })).toMatchObject({ limitPath: path });
+    // a solved depth would follow what must be held
+    const base = { 'saddle.depthBy': 'set', 'saddle.depth': 5.6 };
+    expect(foundBy(id, { ...base, [path]: usual })).toBeUndefined();
+    expect(foundBy(id, { ...base, [path]: stricter })).toMatchObject({ limitPath: path });
   });
 });
 
@@ -107,7 +109,7 @@ describe('texts', () => {
     const found = foundBy('saddle-not-half-in', { 'saddle.depthBy': 'set', 'saddle.depth': 4 });
     // at the outer strings a flat floor is shallower by the crown's fall
     const { fit } = judgedWith().accepted;
-    expect(found?.text).toContain(`up to ${(fit.depth.forHalf - 4).toFixed(2)} mm too shallow`);
+    expect(found?.text).toContain(`up to ${(fit.depth.forHold - 4).toFixed(2)} mm too shallow`);
   });
 
   test('string-lifts says how far the break angle falls', () => {
