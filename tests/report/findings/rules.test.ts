@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { FIELDS } from '../../../src/design/fields.ts';
 import { findings } from '../../../src/report/findings/findings.ts';
 import { RULES } from '../../../src/report/findings/rules.ts';
 import { tipWall } from '../../../src/report/tipWall.ts';
@@ -6,7 +7,8 @@ import { PAIRS } from './pairs.ts';
 import { foundBy, judgedWith } from './sound.ts';
 
 /*
- * Limits: common practice but for the stress in string steel (Zollner, Physics of the Electric Guitar §1.2). Where a
+ * Limits: common practice or levels of our own, as each finding's source says, but for the stress in string steel
+ * (Zollner, Physics of the Electric Guitar §1.2). Where a
  * value just inside is no closed form said beside it, it is derived: the program's own number at its limit.
  */
 
@@ -56,6 +58,29 @@ describe('a limit of the design’s own', () => {
     expect(foundBy(id, { [path]: usual })).toBeUndefined();
     expect(foundBy(id, { [path]: stricter })).toMatchObject({ limitPath: path });
   });
+});
+
+/** Rules whose level is no usual level of the trade, or is only in part. */
+const OURS = [
+  'steel-stress',
+  'straightedge-gap',
+  'wood-behind-slot',
+  'wood-between-pins',
+  'wood-behind-pins',
+  'tip-wall',
+  'bevel-ring',
+  'usual-drill',
+];
+
+test('a level of our own is never shown as common practice alone, nor one of the trade as ours', () => {
+  for (const { id, base, path, trips } of PAIRS) {
+    const found = foundBy(id, { ...base, [path]: trips });
+    expect(/[Oo]ur own/.test(found?.source ?? ''), `${id}: ${found?.source}`).toBe(OURS.includes(id));
+    const help =
+      found?.limitPath && FIELDS.limits[found.limitPath.slice(7) as keyof typeof FIELDS.limits].help;
+    if (help && id !== 'straightedge-gap')
+      expect(help.includes('ur own level'), found.limitPath).toBe(OURS.includes(id));
+  }
 });
 
 test.each([
@@ -138,7 +163,29 @@ describe('texts', () => {
 
   test('crown-beyond-saddle warns where the crown belongs farther off than is usual', () => {
     const found = foundBy('crown-beyond-saddle', { 'strings.setbacks': ['', 12, '', '', '', ''] });
-    expect(found).toMatchObject({ severity: 'warning', text: expect.stringContaining('not usual') });
+    expect(found).toMatchObject({
+      severity: 'warning',
+      text: expect.stringContaining('Look at the strings'),
+    });
+    expect(found?.source).not.toContain('Mottola');
+  });
+
+  test('crown-beyond-saddle calls usual only what a plain string beside a wound one does', () => {
+    const usual = foundBy('crown-beyond-saddle', {});
+    expect(usual?.text).toContain('string 2 (B3), string 3 (G3)');
+    expect(usual?.text).toContain('That is usual where a plain string stands beside a wound one');
+    expect(usual?.source).toContain('Mottola');
+    // a saddle so narrow that the outermost wound string, beside another wound one, belongs beyond it
+    const lowE = foundBy('crown-beyond-saddle', { 'saddle.slotWidth': 2.4 });
+    // an angle set by hand puts strings off the slot for that alone
+    const turned = foundBy('crown-beyond-saddle', { 'saddle.angleBy': 'set', 'saddle.angle': 2.9 });
+    expect(lowE?.text).toContain('string 6 (E2)');
+    for (const found of [lowE, turned]) {
+      expect(found?.severity).toBe('note');
+      expect(found?.text).toContain('Look at the strings, their notes, the action and the slot’s angle.');
+      expect(found?.text).not.toContain('usual');
+      expect(found?.source).toContain('3 mm off is far is our own level');
+    }
   });
 
   test('inside-corner says on which edge', () => {

@@ -1,3 +1,4 @@
+import { OWN_LEVEL } from '../../../trade/ownLevel.ts';
 import { nameStrings, stringsWhere } from '../ofStrings.ts';
 import { alongString } from '../places.ts';
 import { rule } from '../rule.ts';
@@ -18,8 +19,7 @@ export const steelStress = rule({
       text: `The core of ${nameStrings(judged, stressed)} bears ${most.toFixed(2)} GPa at most, if the core is as thick as typed; string steel is stressed up to about 2 GPa, and this is said beyond ${said(steel, '')}. Measure the core; look at gauge and note.`,
       found: said(most, 'GPa'),
       limit: `at most ${said(steel, 'GPa')}`,
-      source:
-        'String steel is stressed up to about 2 GPa: Zollner, Physics of the Electric Guitar §1.2. The limit beyond it is common practice.',
+      source: `String steel is stressed up to about 2 GPa: Zollner, Physics of the Electric Guitar §1.2. The limit beyond it: ${OWN_LEVEL}`,
       path: 'strings.cores',
       limitPath: 'limits.steel',
       place: stressed.map((i) => alongString(judged, i)),
