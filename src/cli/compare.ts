@@ -34,6 +34,7 @@ No solid is built. - reads a design from stdin.
   figures[]                what each comes to, pin holes as reamed unless said otherwise:
     id, label, unit        which figure; decimals says how finely it is usually shown
     formula, load          id of its formula; whether it is a load, for which the caution holds
+    estimate               whether it is no more than an estimate
     a, b, share            both values, and b as a share of a; no share where a is 0
   stiffness                a and b: bending stiffness E·I along the bridge, x in mm, stiffnessNm2 in N·m²
   caution                  what must be said wherever load figures are shown
@@ -77,7 +78,7 @@ function tableOf({ names, differences, figures }: DesignComparison): string {
     one.by === undefined ? '' : signed(one.by),
   ]);
   const numbers = figures.map((one) => [
-    unit(one),
+    one.estimate ? `${unit(one)} (estimate)` : unit(one),
     one.a.toFixed(one.decimals),
     one.b.toFixed(one.decimals),
     one.share === undefined ? '' : `${(100 * one.share).toFixed(1)} %`,

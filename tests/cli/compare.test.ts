@@ -38,6 +38,8 @@ test('says what differs and what that comes to', async () => {
   const mid = figures.find((one: { id: string }) => one.id === 'mid-stiffness');
   expect(mid.share, 'thicker is stiffer').toBeGreaterThan(1.1);
   expect(stiffness.b[0].x).toBeCloseTo(-stiffness.b[stiffness.b.length - 1].x, 6);
+  const estimates = figures.filter((one: { estimate: boolean }) => one.estimate);
+  expect(estimates.map(({ id }: { id: string }) => id)).toEqual(['twist', 'pin-bearing']);
   expect(caution).toMatch(/guarantee nothing/);
 });
 
@@ -55,6 +57,7 @@ test('tables say the same in words', async () => {
   const { out } = await call(at('known'), at('thicker'), '--table');
   expect(out).toMatch(/Thickness at the centre, mm +9\.5 +10 +\+0\.5/);
   expect(out).toMatch(/Mass, as reamed, g +\d+\.\d\d +\d+\.\d\d +10\d\.\d %/);
+  expect(out).toMatch(/Twists by a couple of 1 N·m, about, ° \(estimate\) +\d+\.\d\d +\d+\.\d\d /);
   expect((await call(at('known'), at('known'), '--table')).out).toMatch(/No dimension differs/);
 });
 

@@ -26,7 +26,7 @@ export function PairTable({ name, pairs }: Props) {
           <th scope="col">share</th>
         </tr>
       </thead>
-      {pairs.map(({ id, label, unit, decimals, a, b, share, formula }) => {
+      {pairs.map(({ id, label, unit, decimals, a, b, share, formula, estimate }) => {
         const opened = id === open && sourced([formula]);
         return (
           <tbody key={id}>
@@ -39,6 +39,7 @@ export function PairTable({ name, pairs }: Props) {
                 >
                   {label}
                   {unit !== '' && <span className="unit">{`\u00a0${unit}`}</span>}
+                  {estimate && <span className="unit"> · estimate</span>}
                 </button>
               </th>
               <td>{fixed(a, decimals)}</td>

@@ -26,8 +26,11 @@ export function pairFigure(
 ): readonly Figure[] {
   const pair = pairs.get(id);
   if (!pair) return [];
-  const { label, b, decimals, unit, formula, share } = pair;
+  const { label, b, decimals, unit, formula, share, estimate } = pair;
   const degrees = unit === '°';
   const value = `${fixed(b, decimals)}${degrees ? unit : ''}`;
-  return [{ label, value, unit: degrees ? '' : unit, share, ...sourced([formula], inputs), ...more }];
+  const note = estimate ? { note: 'an estimate' } : {};
+  return [
+    { label, value, unit: degrees ? '' : unit, share, ...note, ...sourced([formula], inputs), ...more },
+  ];
 }

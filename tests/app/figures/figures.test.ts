@@ -14,6 +14,7 @@ import { placeOf } from '../../../src/app/store/fieldAt.ts';
 import { reportOf } from '../../../src/app/store/reportOf.ts';
 import { headlines } from '../../../src/report/headlines.ts';
 import { sensitivity } from '../../../src/report/sensitivity.ts';
+import { sayGrounds } from '../../../src/trade/formulas.ts';
 import type { Changes } from '../../support/change.ts';
 import { someFits } from '../fit/fitOf.ts';
 import { weighed } from './weighed.ts';
@@ -134,6 +135,15 @@ test('where density and stiffness come from stands in every figure that they wen
   expect(opened({ 'timber.density': 850 }, 'Mass, as drilled')).toContain('(your own entry)');
   expect(opened({}, 'Brace it equals')).toContain('Sitka spruce, USDA Wood Handbook, from memory');
   expect(opened({ 'timber.braceStiffness': 9 }, 'Brace it equals')).not.toContain('Sitka');
+});
+
+test('what is no more than an estimate says so beside its number, which has few decimals', () => {
+  const twist = all(usual).find(({ label }) => label.startsWith('Twists by'));
+  expect(twist?.note).toBe('an estimate');
+  expect(twist?.value).toMatch(/^\d+\.\d\d°$/);
+  expect(all(usual).find(({ label }) => label.startsWith('On a pin’s hole'))?.note).toBe('an estimate');
+  for (const { id, estimate, formula } of headlines(usual.figures))
+    expect(estimate, id).toBe(sayGrounds(formula).includes('an estimate'));
 });
 
 test('a default that nobody entered is called a guess, an entry one’s own', () => {

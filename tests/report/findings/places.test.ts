@@ -21,18 +21,22 @@ describe.each([
 
   test('lines round the tips and along the outline lie on the wood that the edge leaves', () => {
     const lines = [...tipLines(curves), alongOutline(curves, curves.outline)];
+    let looked = 0;
     for (const [x, y, z] of lines.flat()) {
       const pull = 1 - INSIDE / half;
       const stretch = wood.columns(x * pull, y * pull)[0];
-      // a corner cut by a chord lies a little outside the wood
-      if (stretch) expect(Math.abs(z - LIFT - stretch[1]), `${x}, ${y}`).toBeLessThan(OFF);
+      // the outline swells and hollows: pulled toward the middle a few places lie a little outside the wood
+      if (!stretch) continue;
+      looked++;
+      expect(Math.abs(z - LIFT - stretch[1]), `${x}, ${y}`).toBeLessThan(OFF);
     }
+    expect(looked).toBeGreaterThan(0.8 * lines.flat().length);
   });
 
   test('at the tip itself it is the tip less its edge', () => {
     const [right] = tipLines(curves);
     const end = right?.reduce((a, b) => (b[0] > a[0] ? b : a)) ?? [0, 0, 0];
-    const [[, , uncut]] = overTop({ ...curves, edge: { kind: 'none', size: 0 } }, [[half, 0]]) as [
+    const [[, , uncut]] = overTop({ ...curves, edge: { kind: 'none' } }, [[half, 0]]) as [
       readonly [number, number, number],
     ];
     const size = design.top.edge === 'none' ? 0 : design.top.edgeSize;
