@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Pair } from '../../report/compare/comparison.ts';
-import { fixed, percent } from '../figures/figure.ts';
+import { fixed } from '../../report/said.ts';
+import { percent } from '../figures/figure.ts';
 import { sourced } from '../fit/sourced.ts';
 import '../figures/plain-table.css';
 

@@ -1,7 +1,8 @@
 import type { NumberField } from '../../design/fields/kinds.ts';
 import { FIELDS } from '../../design/fields.ts';
+import { fixed } from '../../report/said.ts';
 import { timberSource } from '../../trade/timberSource.ts';
-import { type Figure, fixed } from './figure.ts';
+import type { Figure } from './figure.ts';
 import type { Weighed } from './figuresOf.ts';
 import { type Pairs, pairFigure } from './pairs.ts';
 

@@ -1,6 +1,7 @@
 import { TEST_FORCE } from '../../report/bendingFigures.ts';
+import { fixed } from '../../report/said.ts';
 import { braceSource, timberSource } from '../../trade/timberSource.ts';
-import { type Figure, fixed } from './figure.ts';
+import type { Figure } from './figure.ts';
 import type { Weighed } from './figuresOf.ts';
 import { type Pairs, pairFigure } from './pairs.ts';
 

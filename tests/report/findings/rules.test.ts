@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { FIELDS } from '../../../src/design/fields.ts';
 import { findings } from '../../../src/report/findings/findings.ts';
 import { RULES } from '../../../src/report/findings/rules.ts';
+import { mm, said } from '../../../src/report/said.ts';
 import { tipWall } from '../../../src/report/tipWall.ts';
 import { PAIRS } from './pairs.ts';
 import { foundBy, judgedWith } from './sound.ts';
@@ -110,22 +111,22 @@ describe('texts', () => {
     const found = foundBy('string-under-top', low);
     expect(found?.path).toBe('top.thickness');
     expect(found?.text).toContain('string 1 (E4), string 2 (B3), string 3 (G3) under the bridge’s top');
-    expect(found?.text).toContain(`by ${under.toFixed(2)} mm at most`);
+    expect(found?.text).toContain(`by ${mm(under)} at most`);
   });
 
   test('steel-stress says the stress and its source', () => {
     // S2, plain: 7850·(2·.645·466.16)² Pa
     const gpa = (7850 * (2 * 0.645 * 466.1638) ** 2) / 1e9;
     const found = foundBy('steel-stress', { 'strings.notes': ['A#4', 'B3', 'G3', 'D3', 'A2', 'E2'] });
-    expect(found?.text).toContain(`string 1 (A#4) bears ${gpa.toFixed(2)} GPa`);
+    expect(found?.text).toContain(`string 1 (A#4) bears ${said(gpa, 'GPa')}`);
     expect(found?.source).toContain('Zollner');
   });
 
   test('action-otherwise says which way', () => {
     const set = { 'top.thicknessBy': 'set', 'top.thickness': 9.1368, 'saddle.showingBy': 'set' };
     expect(foundBy('action-otherwise', { ...set, 'saddle.showing': 4.2 })).toBeUndefined();
-    expect(foundBy('action-otherwise', { ...set, 'saddle.showing': 5.2 })?.text).toContain('0.50 mm higher');
-    expect(foundBy('action-otherwise', { ...set, 'saddle.showing': 3.2 })?.text).toContain('0.50 mm lower');
+    expect(foundBy('action-otherwise', { ...set, 'saddle.showing': 5.2 })?.text).toContain('0.5 mm higher');
+    expect(foundBy('action-otherwise', { ...set, 'saddle.showing': 3.2 })?.text).toContain('0.5 mm lower');
   });
 
   test('saddle-not-half-in says how much deeper the slot must be', () => {
@@ -150,7 +151,7 @@ describe('texts', () => {
   });
 
   test('saddle-too-short says what to lengthen: the slot, or the block of one that runs out', () => {
-    expect(foundBy('saddle-too-short', { 'saddle.slotLength': 54 })?.text).toContain('54.0 mm');
+    expect(foundBy('saddle-too-short', { 'saddle.slotLength': 54 })?.text).toContain('54 mm');
     expect(foundBy('saddle-too-short', { 'saddle.slotLength': 54 })?.path).toBe('saddle.slotLength');
   });
 

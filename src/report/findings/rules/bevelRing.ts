@@ -1,8 +1,8 @@
 import { OWN_LEVEL } from '../../../trade/ownLevel.ts';
 import { bevelWidth } from '../../bevelWidth.ts';
+import { below, mm } from '../../said.ts';
 import { roundPin } from '../places.ts';
 import { rule } from '../rule.ts';
-import { below, mm } from '../said.ts';
 
 export const bevelRing = rule({
   id: 'bevel-ring',

@@ -1,9 +1,9 @@
 import { crownReach } from '../../../trade/slotResiduals.ts';
+import { mm } from '../../said.ts';
 import type { Judged } from '../finding.ts';
 import { nameStrings, stringsWhere } from '../ofStrings.ts';
 import { saddleUnder } from '../places.ts';
 import { rule } from '../rule.ts';
-import { mm } from '../said.ts';
 
 /** A plain B beside a wound G belongs less than this off a straight slot, mm; more has another cause. A level of our own. */
 const FAR_OFF = 3;

@@ -1,7 +1,7 @@
 import { straightedgeGap as gapOver } from '../../../trade/straightedgeGap.ts';
+import { above, below, fromTo, mm } from '../../said.ts';
 import { between } from '../places.ts';
 import { rule } from '../rule.ts';
-import { above, below, fromTo, mm } from '../said.ts';
 
 export const straightedgeGap = rule({
   id: 'straightedge-gap',

@@ -1,8 +1,8 @@
 import { OWN_LEVEL } from '../../../trade/ownLevel.ts';
+import { below, mm } from '../../said.ts';
 import { tipWall as wallLeft } from '../../tipWall.ts';
 import { tipLines } from '../places.ts';
 import { rule } from '../rule.ts';
-import { below, mm } from '../said.ts';
 
 export const tipWall = rule({
   id: 'tip-wall',

@@ -1,5 +1,5 @@
+import { above, below, fromTo, said } from '../../said.ts';
 import { PRACTICE, type Rule, rule } from '../rule.ts';
-import { above, below, fromTo, said } from '../said.ts';
 import { pinsOf, type Usual, usualRanges } from './usualRanges.ts';
 
 const inRange = ({ usual: [least, most], unit = 'mm', ...one }: Usual): Rule =>

@@ -1,6 +1,6 @@
+import { above, below, fromTo, mm } from '../../said.ts';
 import { tipLines } from '../places.ts';
 import { PRACTICE, rule } from '../rule.ts';
-import { above, below, fromTo, mm } from '../said.ts';
 
 export const wingTip = rule({
   id: 'wing-tip',

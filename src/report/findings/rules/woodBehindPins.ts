@@ -1,9 +1,9 @@
 import type { Point } from '../../../../models/curves/segment.ts';
 import { OWN_LEVEL } from '../../../trade/ownLevel.ts';
+import { below, mm } from '../../said.ts';
 import { nearestPlace } from '../nearestPlace.ts';
 import { between } from '../places.ts';
 import { rule } from '../rule.ts';
-import { below, mm } from '../said.ts';
 
 export const woodBehindPins = rule({
   id: 'wood-behind-pins',

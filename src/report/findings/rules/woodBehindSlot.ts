@@ -3,9 +3,9 @@ import { holeRadius } from '../../../../models/curves/holeRadius.ts';
 import type { Point } from '../../../../models/curves/segment.ts';
 import { floorOver } from '../../../../models/curves/slot.ts';
 import { OWN_LEVEL } from '../../../trade/ownLevel.ts';
+import { below, mm } from '../../said.ts';
 import { overTop, slotReach } from '../places.ts';
 import { rule } from '../rule.ts';
-import { below, mm } from '../said.ts';
 
 export const woodBehindSlot = rule({
   id: 'wood-behind-slot',

@@ -1,8 +1,8 @@
 import { distance, type Point } from '../../../../models/curves/segment.ts';
 import { OWN_LEVEL } from '../../../trade/ownLevel.ts';
+import { below, mm } from '../../said.ts';
 import { between } from '../places.ts';
 import { rule } from '../rule.ts';
-import { below, mm } from '../said.ts';
 
 export const woodBetweenPins = rule({
   id: 'wood-between-pins',
