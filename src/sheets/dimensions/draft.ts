@@ -1,9 +1,11 @@
 import type { Point } from '../../../models/curves/segment.ts';
-import type { Ink } from '../sheet.ts';
+import type { Ink, Layer } from '../sheet.ts';
 
-/** A dimension whose lines are drawn, and the places where its text may go. */
+/** A dimension or mark whose lines are drawn, and the places where its text may go. */
 export interface Draft {
   readonly label: string;
+  /** How it is set, if not as a dimension. */
+  readonly style?: { readonly height?: number; readonly bold?: boolean; readonly layer?: Layer };
   readonly inks: readonly Ink[];
   /** The most wanted first. */
   readonly spots: readonly Spot[];

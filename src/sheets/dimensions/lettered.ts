@@ -1,8 +1,8 @@
-import type { Point } from '../../../models/curves/segment.ts';
+import { distance, type Point } from '../../../models/curves/segment.ts';
 import { textBox } from '../labelBoxes.ts';
 import { type Box, isInside, type OrientedBox, overlap, runsThrough } from '../paper/box.ts';
 import { inkLines } from '../paper/inkLines.ts';
-import { words } from '../paper/inks.ts';
+import { type TextInk, words } from '../paper/inks.ts';
 import type { Ink, Pen, Typeface } from '../sheet.ts';
 import type { Draft, Spot } from './draft.ts';
 
@@ -40,25 +40,40 @@ export function lettered(
   const out: Ink[] = drafts.flatMap(({ inks }) => inks);
   for (const draft of [...drafts].sort((a, b) => a.spots.length - b.spots.length)) {
     const spot = cheapest(draft.spots, (one) => {
-      const text = words(draft.label, one.at, { anchor: one.anchor, angle: one.angle, layer: 'dimensions' });
-      const bare = textBox(text, typeface);
+      const bare = textBox(textOf(draft, one), typeface);
       const box = aired(bare);
       const own = wallsOf(one.inks, draft);
       return (
         (isInside(box, frame) ? 0 : COST.frame) +
         COST.text * boxes.filter((other) => overlap(box, other)).length +
         walls.reduce((sum, wall) => sum + costOf(wall.of === draft ? bare : box, wall), 0) +
+        COST.text * own.filter((w) => !isInside(straight(w), frame)).length +
         COST.text * own.filter((w) => boxes.some((other) => runsThrough(other, w.from, w.to))).length +
         COST.leader * own.filter((w) => walls.some((v) => v.of !== draft && crosses(w, v))).length
       );
     });
     if (!spot) continue;
-    const text = words(draft.label, spot.at, { anchor: spot.anchor, angle: spot.angle, layer: 'dimensions' });
+    const text = textOf(draft, spot);
     boxes.push(textBox(text, typeface));
     walls.push(...wallsOf(spot.inks, draft));
     out.push(...spot.inks, text);
   }
   return out;
+}
+
+function textOf({ label, style }: Draft, { at, anchor, angle }: Spot): TextInk {
+  return words(label, at, { layer: 'dimensions', ...style, anchor, angle });
+}
+
+/** A straight as a box without height. */
+function straight({ from, to }: Wall): OrientedBox {
+  const length = Math.max(distance(from, to), 1e-9);
+  return {
+    centre: [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2],
+    along: [(to[0] - from[0]) / length, (to[1] - from[1]) / length],
+    halfLength: length / 2,
+    halfHeight: 0,
+  };
 }
 
 function cheapest(spots: readonly Spot[], cost: (spot: Spot) => number): Spot | undefined {
@@ -72,6 +87,11 @@ function cheapest(spots: readonly Spot[], cost: (spot: Spot) => number): Spot | 
 }
 
 function costOf(box: OrientedBox, { from, to, thick }: Wall): number {
+  // most walls are nowhere near: a look at their ends spares the rest
+  const [x, y] = box.centre;
+  const reach = box.halfLength + box.halfHeight;
+  if (Math.min(from[0], to[0]) > x + reach || Math.max(from[0], to[0]) < x - reach) return 0;
+  if (Math.min(from[1], to[1]) > y + reach || Math.max(from[1], to[1]) < y - reach) return 0;
   if (!runsThrough(box, from, to)) return 0;
   return thick ? COST.thick : COST.thin;
 }

@@ -57,7 +57,7 @@ export function linear(d: Linear, typeface: Typeface): Draft {
     const inside =
       room > 0 ? [0, 0.25, -0.25, 0.5, -0.5].map((share) => middle((a + b) / 2 + share * room)) : [];
     const tail = outside ? 2 * ARROW : 0;
-    const beyond = [0, 4, 8, 13].flatMap((more): Spot[] => {
+    const beyond = [0, 4, 8, 13, 18, 24].flatMap((more): Spot[] => {
       const start = b + 1 + (outside ? ARROW : 0.8) + more;
       const end = a - 1 - (outside ? ARROW : 0.8) - more;
       return [

@@ -81,7 +81,7 @@ export function acrossLeaders(
       : [
           leader(
             `slot leans back ${angleText(design.saddle.tilt)}`,
-            ways([80, 70, 60]).map((way) => ({ tip: onPaper(view, middle), way })),
+            ways([80, 70, 60, 50, 100, 110, 120]).map((way) => ({ tip: onPaper(view, middle), way })),
             typeface,
           ),
         ]),

@@ -29,7 +29,7 @@ import { planLeaders } from './planLeaders.ts';
 /** Scales to draw at, ISO 5455: the first at which everything finds room. */
 const SCALES = [1, 0.5, 0.2] as const;
 /** Least room above, below and beside a view for leaders and marks, mm. */
-const LEAST = { plan: 17, front: 13, below: 8, left: 26, right: 12, end: 8 } as const;
+const LEAST = { plan: 17, front: 13, below: 8, left: 26, right: 4, end: 3 } as const;
 
 /** The plan's dimension lines stand beyond the marks of the cutting planes, mm. */
 const BEYOND_MARKS = 13;
@@ -72,15 +72,15 @@ export function drawingSheet(accepted: AcceptedDesign, typeface: Typeface, optio
     ...placed(at.plan, views.plan.inks),
     ...placed(at.front, views.front.inks),
     ...placed(at.end, views.end.inks),
-    ...directions(accepted, at.plan),
-    ...cuttingMark(onPaper(at.plan, [pin.at[0], high]), [0, 1], [-1, 0], 'A'),
-    ...cuttingMark(onPaper(at.plan, [pin.at[0], low]), [0, -1], [-1, 0], 'A'),
-    ...cuttingMark(slotAt(left), [-lean[0], -lean[1]], up, 'B'),
-    ...cuttingMark(slotAt(right), lean, up, 'B'),
     ...notes(remarks, [frame.left + 4, frame.bottom + foot - LEADING], room, typeface),
     ...(scale === 1 ? scaleBar([frame.right - BAR - 5, frame.bottom + 4]) : []),
   ];
   const drafts: readonly Draft[] = [
+    cuttingMark(onPaper(at.plan, [pin.at[0], high]), [0, 1], [-1, 0], 'A'),
+    cuttingMark(onPaper(at.plan, [pin.at[0], low]), [0, -1], [-1, 0], 'A'),
+    cuttingMark(slotAt(left), [-lean[0], -lean[1]], up, 'B'),
+    cuttingMark(slotAt(right), lean, up, 'B'),
+    ...directions(accepted, at.plan),
     ...drawLanes(lanes.plan, at.plan, views.plan.extent, typeface),
     ...drawLanes(lanes.front, at.front, views.front.extent, typeface),
     ...slotAngle(accepted, at.plan, right, typeface),
