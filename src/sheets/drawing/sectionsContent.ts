@@ -31,7 +31,11 @@ const BESIDE = 6;
 const SPACING = 2.2;
 
 /** The section across through a pin and the slot, enlarged, and the one along the slot, with the table of places. */
-export function sectionsContent(accepted: AcceptedDesign, typeface: Typeface, options: PapersOptions): Content {
+export function sectionsContent(
+  accepted: AcceptedDesign,
+  typeface: Typeface,
+  options: PapersOptions,
+): Content {
   const { curves } = accepted;
   const { units } = options;
   const pin = sectionPin(curves);

@@ -28,7 +28,12 @@ export function finished(
     paper: options.paper,
     scale,
     inks: [
-      ...titleStrip(accepted, { title, scale, mass, views, number: [i + 1, contents.length] }, options, typeface),
+      ...titleStrip(
+        accepted,
+        { title, scale, mass, views, number: [i + 1, contents.length] },
+        options,
+        typeface,
+      ),
       ...inks,
     ],
   }));

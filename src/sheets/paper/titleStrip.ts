@@ -87,7 +87,9 @@ function cells(row: readonly Cell[], bottom: number, paper: Paper, typeface: Typ
     const start = x + 1.5;
     x += width;
     const room = width - 3 - (cell.symbol ? SYMBOL_ROOM : 0);
-    const name = cell.bold ? fitted(cell.text, HEADING, room, typeface, true) : fitted(cell.text, TEXT, room, typeface);
+    const name = cell.bold
+      ? fitted(cell.text, HEADING, room, typeface, true)
+      : fitted(cell.text, TEXT, room, typeface);
     return [
       ...(i === 0
         ? []

@@ -3,7 +3,7 @@ import type { AcceptedDesign } from '../../design/acceptDesign.ts';
 import { placeRows, placeTable, TABLE_WIDTH, tableHeight } from '../drawing/placeTable.ts';
 import { angleText, lengthText, type Units } from '../lengthText.ts';
 import { cross, ring, stroke, words } from '../paper/inks.ts';
-import { planCentres } from '../views/planView.ts';
+import { pinCentres, slotCentres } from '../views/planView.ts';
 import { slotMouth } from '../views/slotMouth.ts';
 import type { Art } from './art.ts';
 import { planBox, toward } from './outlineTemplate.ts';
@@ -33,7 +33,8 @@ export function drillingTemplate(accepted: AcceptedDesign, units: Units): Art {
     ],
     inks: [
       ...marks.inks,
-      ...planCentres(curves),
+      ...slotCentres(curves),
+      ...pinCentres(pins),
       stroke('outline', 'detail', curves.outline, true),
       stroke('slot', 'detail', slotMouth(curves), true),
       ...rows.flatMap(({ name, at }) => cross(name.startsWith('pin') ? 'pins' : 'slot', 'detail', at, CROSS)),

@@ -18,7 +18,7 @@ export function frontTemplate({ curves }: AcceptedDesign, units: Units): Art {
   const { thickness, crownEnd, runStart } = curves.profile;
   const low = undersideHeight(curves.underside, half, 0);
   const step = thickness - low + APART;
-  const box = { left: -half, right: half, bottom: low, top: thickness + step };
+  const box = { left: -half, right: half, bottom: low - 4, top: thickness + step };
   const marks = registration(box);
   const copy = (name: string): readonly Ink[] => [
     stroke('profile', 'detail', elevationOutline(curves).body, true),
@@ -32,7 +32,7 @@ export function frontTemplate({ curves }: AcceptedDesign, units: Units): Art {
         [x, thickness + 2],
       ]),
     ),
-    words(name, [-half + 2, thickness - 1], { height: SMALL, layer: 'marks' }),
+    words(name, [-half + 2, low - 3.5], { height: SMALL, layer: 'marks' }),
   ];
   return {
     id: 'front',

@@ -27,7 +27,9 @@ export function gauges({ curves }: AcceptedDesign, units: Units): Art {
   const box = {
     left: -half,
     right: half,
-    bottom: round ? -DEEP - drop(bottom as number, wide) : -drop(profile.crownRadius, profile.crownEnd + BEYOND),
+    bottom: round
+      ? -DEEP - drop(bottom as number, wide)
+      : -drop(profile.crownRadius, profile.crownEnd + BEYOND),
     top: lift + DEEP,
   };
   const marks = registration(box);

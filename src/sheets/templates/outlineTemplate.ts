@@ -3,7 +3,7 @@ import type { Point } from '../../../models/curves/segment.ts';
 import type { AcceptedDesign } from '../../design/acceptDesign.ts';
 import type { Box } from '../paper/box.ts';
 import { arrowhead, path, stroke, words } from '../paper/inks.ts';
-import { planCentres } from '../views/planView.ts';
+import { slotCentres } from '../views/planView.ts';
 import type { Art } from './art.ts';
 import { registration } from './registration.ts';
 
@@ -28,7 +28,7 @@ export function outlineTemplate(accepted: AcceptedDesign): Art {
     ],
     inks: [
       ...marks.inks,
-      ...planCentres({ ...curves, pins: [] }),
+      ...slotCentres(curves),
       stroke('outline', 'detail', curves.outline, true),
       path('marks', 'detail', [left, right]),
       arrowhead(left, [-1, 0], 'marks'),

@@ -12,7 +12,12 @@ export function templateContents(art: Art, paper: Paper, typeface: Typeface): re
   const frame = contentBox(paper);
   const room = frame.right - frame.left - BAR - 14;
   const foot = Math.max(12, LEADING * noteLines(art.notes, room, typeface) + 5);
-  const area = { left: frame.left + 3, right: frame.right - 3, bottom: frame.bottom + foot, top: frame.top - 3 };
+  const area = {
+    left: frame.left + 3,
+    right: frame.right - 3,
+    bottom: frame.bottom + foot,
+    top: frame.top - 3,
+  };
   const tiles = tiled(art, { width: area.right - area.left, height: area.top - area.bottom }, typeface);
   return tiles.map(({ inks, box, name }) => {
     const view = {
