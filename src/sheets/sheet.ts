@@ -59,7 +59,7 @@ export type Ink =
       readonly chain: Chain;
       /** Whether the last ends where the first starts. */
       readonly closed: boolean;
-      /** Filled with ink (an arrowhead), or with paper (to hide what lies below). */
+      /** Filled with ink (an arrowhead), or with paper (to hide what lies below), and no line drawn round it. */
       readonly fill?: 'ink' | 'paper';
     }
   | {
