@@ -1,0 +1,124 @@
+import { curvesBox } from '../../models/curves/curvesBox.ts';
+import { massG, surfaceFigures } from '../../models/surface/figures.ts';
+import type { AcceptedDesign } from '../design/acceptDesign.ts';
+import { type CautionId, cautionFor } from '../trade/cautions.ts';
+import { holeCuts } from './holes.ts';
+import type { Order } from './order.ts';
+import { fixed, type Tolerance } from './step.ts';
+import { CROWN, PIN_HOLE, PIN_PLACE, SLOT_ANGLE, SLOT_DEPTH, SLOT_PLACE, SLOT_WIDTH } from './tolerances.ts';
+
+/** One part of a page. */
+export interface NoteSection {
+  readonly title: string;
+  readonly lines: readonly string[];
+}
+
+/** The job note for a CNC shop: plain words, one page. Sizes in mm. */
+export interface JobNote {
+  readonly title: string;
+  readonly sections: readonly NoteSection[];
+}
+
+/** Everything that a shop would else have to ask back about a design and an order. */
+export function jobNote(accepted: AcceptedDesign, order: Order): JobNote {
+  return {
+    title: accepted.design.guitar.name,
+    sections: [
+      { title: 'Order', lines: orderLines(accepted, order) },
+      { title: 'Material', lines: materialLines(accepted) },
+      { title: 'The solid', lines: solidLines(accepted, order) },
+      { title: 'Which face first', lines: faceLines(accepted) },
+      { title: 'Tolerances that matter, and why', lines: toleranceLines(accepted) },
+      { title: 'Please don’t', lines: dontLines(accepted, order) },
+      { title: 'Remarks', lines: remarkLines(order) },
+      { title: 'Care', lines: careLines(accepted) },
+    ],
+  };
+}
+
+function orderLines({ design }: AcceptedDesign, { quantity, deadline }: Order): readonly string[] {
+  const hand = design.guitar.hand === 'left' ? 'left-handed' : 'right-handed';
+  return [
+    `Bridge for a ${hand} steel-string guitar: ${quantity} ${quantity === 1 ? 'piece' : 'pieces'}.`,
+    `Wanted by: ${deadline === '' ? 'no day given' : deadline}.`,
+  ];
+}
+
+function materialLines({ design, curves }: AcceptedDesign): readonly string[] {
+  const { timber } = design;
+  const [x0, y0, z0, x1, y1, z1] = curvesBox(curves);
+  const { volumeMm3 } = surfaceFigures(curves, 'drilled');
+  const size = [x1 - x0, y1 - y0, z1 - z0].map((one) => fixed(one, 2)).join(' × ');
+  return [
+    `${timber.name}, about ${fixed(timber.density, 0)} kg/m³, dry, straight-grained, without knots. Grain along X, the length.`,
+    `Finished size ${size}; finished mass about ${fixed(massG(volumeMm3, timber.density), 1)} g with holes as drilled.`,
+  ];
+}
+
+function solidLines({ design }: AcceptedDesign, { holes, sandingAllowance }: Order): readonly string[] {
+  const { pins } = design;
+  const drilled = `pin holes are straight, ${fixed(pins.drill, 2)} across`;
+  return [
+    `Millimetres. X along the bridge to the ${design.guitar.hand === 'left' ? 'bass' : 'treble'} side, Y toward the nut, Z out of the soundboard; z = 0 where the glue face stands under the middle of the slot.`,
+    holes === 'drilled' || holeCuts(design).travel === 0
+      ? `As drilled: ${drilled}.`
+      : `As reamed: pin holes taper by ${pins.taper}° in all, ${fixed(pins.mouth, 2)} across at the surface, drilled ${fixed(pins.drill, 2)} before.`,
+    sandingAllowance > 0
+      ? `With ${fixed(sandingAllowance, 2)} for sanding on top and edges; none on the glue face, in the slot or in the holes.`
+      : 'Without an allowance for sanding: faces are as finished.',
+  ];
+}
+
+function faceLines({ curves }: AcceptedDesign): readonly string[] {
+  const face =
+    curves.underside.shape === 'flat'
+      ? 'First the glue face, flat'
+      : `First the glue face, hollow to R ${fixed(curves.underside.radius, 0)} (${curves.underside.shape === 'sphere' ? 'a sphere' : 'a cylinder along Y'}), with a flat rim of waste round it`;
+  return [
+    `${face}, and in the same clamping the first and the last pin hole right through.`,
+    'Turn it over onto pegs in these two holes. Then, in one clamping: slot, the other holes, top, edge, and the outline last.',
+    'The slot’s depth is from the finished crown, in the middle of the slot.',
+  ];
+}
+
+function toleranceLines({ design, curves }: AcceptedDesign): readonly string[] {
+  const { saddle, top, pins } = design;
+  const off = ({ minus, plus }: Tolerance) =>
+    minus === plus ? `±${fixed(plus, 2)}` : `+${fixed(plus, 2)} −${fixed(minus, 2)}`;
+  return [
+    'All others: ISO 2768-m.',
+    `Slot’s width ${fixed(saddle.slotWidth, 2)} ${off(SLOT_WIDTH)}, by a gauge: a saddle must slide in by hand and not lean. Ends ${curves.slot.roundEnds ? `round, R ${fixed(saddle.slotWidth / 2, 2)}` : 'open'}.`,
+    `Slot’s depth ${fixed(saddle.depth, 2)} ${off(SLOT_DEPTH)} along its walls, in the middle, from the crown: half of an error is in the action.`,
+    `Slot’s place ${off(SLOT_PLACE)} and angle ${fixed(saddle.angle, 2)}° ${off(SLOT_ANGLE)}${saddle.tilt > 0 ? `, its lean toward the pins ${fixed(saddle.tilt, 1)}°` : ''}, to the holes and the outline: the guitar’s intonation.`,
+    `Thickness in the middle ${fixed(top.thickness, 2)} ${off(CROWN)}: the height of the strings.`,
+    `Pin holes ${fixed(pins.drill, 2)} ${off(PIN_HOLE)}, their places ${off(PIN_PLACE)}: seen at a glance, and reamed later.`,
+  ];
+}
+
+function dontLines({ design }: AcceptedDesign, { holes }: Order): readonly string[] {
+  const asReamed = holes === 'reamed' && holeCuts(design).travel > 0;
+  return [
+    asReamed
+      ? 'Don’t ream deeper than drawn: the holes are fitted to their pins at set-up.'
+      : 'Don’t ream or taper the pin holes: they are fitted to their pins at set-up.',
+    'Don’t take the slot’s width from the cutter: leave it to the gauge.',
+    'Don’t round the slot’s floor, nor its upper edges: a flat-ended cutter, and the edges left sharp.',
+    'Don’t sand, seal, oil or wax the glue face, and don’t break its edge.',
+    'Don’t turn the grain, and don’t put in another timber without asking.',
+  ];
+}
+
+function remarkLines({ remarks }: Order): readonly string[] {
+  const lines = remarks.split('\n').map((line) => line.trimEnd());
+  return remarks.trim() === '' ? ['None.'] : lines;
+}
+
+/** What can hurt where wood is milled. */
+const CARE: readonly CautionId[] = ['dust', 'allergy', 'listed', 'machines', 'first'];
+
+function careLines({ design }: AcceptedDesign): readonly string[] {
+  return CARE.map((id) => {
+    const { title, text } = cautionFor(id, design.timber.name);
+    return `${title}: ${text}`;
+  });
+}

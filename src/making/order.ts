@@ -1,0 +1,101 @@
+import { DesignError, type Problem } from '../design/problem.ts';
+import { describe } from '../design/read.ts';
+
+/** What a CNC shop is asked for. */
+export interface Order {
+  /** Pieces, 1 to 999. */
+  readonly quantity: number;
+  /** ISO date, or blank. */
+  readonly deadline: string;
+  /** Up to 2000 characters in lines, or blank. */
+  readonly remarks: string;
+  /** Whether the pin holes of the solid are as drilled or as reamed. */
+  readonly holes: 'drilled' | 'reamed';
+  /** What stands on top and edges of the solid for sanding, mm; 0 for none. */
+  readonly sandingAllowance: number;
+}
+
+export const USUAL_ORDER: Order = {
+  quantity: 1,
+  deadline: '',
+  remarks: '',
+  holes: 'drilled',
+  sandingAllowance: 0,
+};
+
+const MOST_PIECES = 999;
+const LONGEST_REMARKS = 2000;
+/** mm */
+const MOST_ALLOWANCE = 0.5;
+/** Everything that a terminal or a file's header would take for an order; lines and tabs are text. */
+const CONTROL = /[^\P{Cc}\n\t]/u;
+
+const RULES: Readonly<Record<keyof Order, { readonly allowed: string; readonly remedy: string }>> = {
+  quantity: { allowed: `a whole number from 1 to ${MOST_PIECES}`, remedy: 'Say how many pieces are wanted.' },
+  deadline: {
+    allowed: 'a day such as 2031-05-17, or nothing',
+    remedy: 'Write year-month-day, or leave it blank.',
+  },
+  remarks: { allowed: `text of up to ${LONGEST_REMARKS} characters, or nothing`, remedy: 'Shorten it.' },
+  holes: { allowed: 'drilled, reamed', remedy: 'Choose one of these.' },
+  sandingAllowance: { allowed: `0 to ${MOST_ALLOWANCE} mm`, remedy: 'Say what is to be left for sanding.' },
+};
+
+/**
+ * Reads an order from plain JSON; what is left out is as usual: one piece, as drilled, no allowance. Throws `DesignError`,
+ * paths `order.…`, with every problem found.
+ */
+export function readOrder(json: unknown): Order {
+  if (typeof json !== 'object' || json === null || Array.isArray(json)) {
+    throw new DesignError([
+      {
+        code: 'not-a-value',
+        path: 'order',
+        value: describe(json),
+        allowed: 'a group of fields',
+        remedy: 'Give a group of fields, or nothing.',
+      },
+    ]);
+  }
+  const given: Readonly<Record<string, unknown>> = { ...USUAL_ORDER, ...json };
+  const problems: Problem[] = Object.keys(given)
+    .filter((key) => !Object.hasOwn(RULES, key))
+    .map((key) => ({
+      code: 'unknown-field',
+      path: `order.${key.slice(0, 60)}`,
+      value: 'an unknown field',
+      allowed: Object.keys(RULES).join(', '),
+      remedy: 'Check its spelling, or take it out.',
+    }));
+  const { quantity, deadline, remarks, holes, sandingAllowance } = given;
+  const lines = typeof remarks === 'string' ? remarks.replace(/\r\n?/g, '\n') : remarks;
+  const right: Readonly<Record<keyof Order, boolean>> = {
+    quantity: Number.isInteger(quantity) && inRange(quantity, 1, MOST_PIECES),
+    deadline: deadline === '' || isDay(deadline),
+    remarks: typeof lines === 'string' && [...lines].length <= LONGEST_REMARKS && !CONTROL.test(lines),
+    holes: holes === 'drilled' || holes === 'reamed',
+    sandingAllowance: inRange(sandingAllowance, 0, MOST_ALLOWANCE),
+  };
+  for (const key of Object.keys(RULES) as (keyof Order)[]) {
+    if (!right[key]) problems.push(wrong(key, given[key]));
+  }
+  if (problems.length > 0) throw new DesignError(problems);
+  return { quantity, deadline, remarks: lines, holes, sandingAllowance } as Order;
+}
+
+function wrong(key: keyof Order, value: unknown): Problem {
+  const code = key === 'holes' ? 'not-a-choice' : typeof value === 'number' ? 'out-of-range' : 'not-a-value';
+  return { code, path: `order.${key}`, value: describe(value), ...RULES[key] };
+}
+
+function inRange(value: unknown, least: number, most: number): boolean {
+  return typeof value === 'number' && value >= least && value <= most;
+}
+
+/** Whether it is a day of the calendar as ISO 8601 writes it. */
+function isDay(text: unknown): boolean {
+  if (typeof text !== 'string' || !/^\d{4}-\d\d-\d\d$/.test(text)) return false;
+  const time = Date.parse(`${text}T00:00:00Z`);
+  // 2031-02-30 would else pass for the 2nd of March
+  return Number.isFinite(time) && new Date(time).toISOString().startsWith(text);
+}

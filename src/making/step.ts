@@ -1,0 +1,94 @@
+import type { CautionId } from '../trade/cautions.ts';
+import type { Known } from '../trade/formulas.ts';
+
+/** How far off a measured value may be, in the setting's unit, both positive. */
+export interface Tolerance {
+  readonly minus: number;
+  readonly plus: number;
+  /** Where it comes from: a standard, or why this one needs its own. */
+  readonly ground: string;
+}
+
+/** One number to set or to measure. */
+export interface Setting {
+  /** `step.name`, unique in a job and stable: measured values are kept under it. */
+  readonly id: string;
+  readonly label: string;
+  readonly value: number;
+  readonly unit: 'mm' | '°' | 'g' | '';
+  readonly decimals: number;
+  /** How it comes about. */
+  readonly formula: string;
+  readonly known: Known;
+  /** Undefined for what is only set, or only told. */
+  readonly tolerance: Tolerance | undefined;
+}
+
+/** The papers that a step works from. */
+export type TemplateId = 'outline' | 'drilling' | 'elevation' | 'saddle' | 'underside-gauge' | 'crown-gauge';
+
+export type StepId =
+  | 'blank'
+  | 'thickness'
+  | 'outline'
+  | 'marking'
+  | 'drilling'
+  | 'slot'
+  | 'underside'
+  | 'crown'
+  | 'wings'
+  | 'edge'
+  | 'bevel'
+  | 'channels'
+  | 'finishing'
+  | 'reaming'
+  | 'saddle'
+  | 'check';
+
+/** One step of the job by hand. */
+export interface Step {
+  readonly id: StepId;
+  readonly title: string;
+  /** What to do, a sentence or two an entry, in order. */
+  readonly work: readonly string[];
+  readonly settings: readonly Setting[];
+  /** What to measure, and where. */
+  readonly check: string;
+  /** What can hurt here: said by `cautionFor`, with the timber's name. */
+  readonly cautions: readonly CautionId[];
+  readonly needs: readonly string[];
+  readonly template: TemplateId | undefined;
+}
+
+interface Said {
+  readonly formula: string;
+  readonly known?: Known;
+  readonly tolerance?: Tolerance;
+  readonly decimals?: number;
+}
+
+const setting =
+  (unit: Setting['unit'], decimals: number) =>
+  (id: string, label: string, value: number, said: Said): Setting => ({
+    id,
+    label,
+    value,
+    unit,
+    decimals: said.decimals ?? decimals,
+    formula: said.formula,
+    known: said.known ?? 'derived',
+    tolerance: said.tolerance,
+  });
+
+export const length = setting('mm', 2);
+export const angle = setting('°', 2);
+export const count = setting('', 0);
+export const mass = setting('g', 1);
+
+/** A number with a fixed count of decimals, a true minus, and never a minus before nothing. */
+export function fixed(value: number, decimals: number): string {
+  return value
+    .toFixed(decimals)
+    .replace(/^-(?=[0.]+$)/, '')
+    .replace('-', '−');
+}

@@ -1,0 +1,44 @@
+import type { Job } from '../job.ts';
+import { length, type Setting, type Step } from '../step.ts';
+import { general } from '../tolerances.ts';
+
+/** How far outside the line is sawn, mm: common practice. */
+const OUTSIDE = { machine: 1, hand: 1.5 } as const;
+
+/** Sawing and working down to the outline. */
+export function outline({ design: { footprint: f }, workshop, left }: Job): Step {
+  const machine = workshop.outline === 'machine';
+  const size = (name: string, label: string, value: number): Setting =>
+    length(`outline.${name}`, label, value + 2 * left, {
+      formula: `${value} finished + 2 × ${left} for finishing`,
+      tolerance: general(value),
+    });
+  const curved = f.frontEdge !== 'straight' || f.backEdge !== 'straight';
+  return {
+    id: 'outline',
+    title: 'Outline',
+    work: [
+      'Draw a centre line square across the blank and down both edges. Glue the outline template on with its centre line on yours.',
+      machine
+        ? 'Saw outside the line on the bandsaw, then sand to it with the table square to the drum or disc.'
+        : 'Saw outside the line by hand, then file and scrape to it, square to the faces.',
+      'Keep a straight edge truly straight: marking and jig are set from it.',
+    ],
+    settings: [
+      length('outline.outside', 'Saw outside the line', OUTSIDE[workshop.outline], {
+        formula: machine ? 'for a bandsaw' : 'for a hand saw',
+        known: 'practice',
+        decimals: 1,
+      }),
+      size('length', 'Length', f.length),
+      size('depth', 'Depth on the centre line', f.depthCentre),
+      ...(curved ? [size('wing', 'Depth at the wings', f.depthWing)] : []),
+    ],
+    check: 'Length and depths with a calliper, edges with a square against the lower face.',
+    cautions: ['dust', 'machines', 'first'],
+    needs: machine
+      ? ['bandsaw', 'sander', 'square', 'calliper']
+      : ['hand saw', 'files', 'square', 'calliper'],
+    template: 'outline',
+  };
+}

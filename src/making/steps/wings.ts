@@ -1,0 +1,79 @@
+import { topHeight } from '../../../models/curves/topHeight.ts';
+import { sagitta } from '../../trade/sagitta.ts';
+import type { Job } from '../job.ts';
+import { angle, length, type Setting, type Step } from '../step.ts';
+import { general, within } from '../tolerances.ts';
+
+/** Sawing the wings down from the block and blending them into it. */
+export function wings(job: Job): Step {
+  const { design, workshop } = job;
+  const machine = workshop.outline === 'machine';
+  const hollow = design.top.wing === 'hollow';
+  return {
+    id: 'wings',
+    title: 'Wings',
+    work: [
+      'Glue the elevation template on the front edge, or strike the saw line from the tip to where the blend begins.',
+      machine
+        ? 'Saw outside the line on the bandsaw, the bridge on its glue face’s edge in a fixture; leave the blend full.'
+        : 'Saw outside the line by hand, or plane the wing down across its ends; leave the blend full.',
+      `Work the blend with a drum or a round file of its radius, ${hollow ? 'scrape the wing’s hollow down from the straight saw line' : 'file the run straight'}, and round the shoulder over into the crown.`,
+    ],
+    settings: lines(job),
+    check:
+      'Thickness at both tips with a calliper, and the template along the front edge: no light under it.',
+    cautions: machine ? ['machines', 'dust', 'first'] : ['dust', 'first'],
+    needs: machine
+      ? ['bandsaw', 'fixture', 'drum sander', 'files', 'calliper']
+      : ['fine saw', 'files', 'scraper', 'calliper'],
+    template: 'elevation',
+  };
+}
+
+function lines({ design, curves: { profile }, left }: Job): readonly Setting[] {
+  const { top, footprint } = design;
+  const half = footprint.length / 2;
+  const [tip, start] = [topHeight(profile, half), topHeight(profile, profile.runStart)];
+  const run = half - profile.runStart;
+  const more = left > 0 ? ` + ${left} for finishing` : '';
+  const hollow = top.wing === 'hollow' ? profile.chain[profile.chain.length - 2] : undefined;
+  return [
+    angle('wings.angle', 'Saw line against the glue face', (Math.atan2(start - tip, run) * 180) / Math.PI, {
+      formula: `atan(${(start - tip).toFixed(2)} / ${run.toFixed(2)}), rise over run; a straightedge on the tips is its base`,
+      tolerance: within(0.5, 'common practice'),
+    }),
+    length('wings.start', 'It begins at the blend, from the centre line', profile.runStart, {
+      formula: 'where the blend touches the wing’s run',
+      tolerance: general(profile.runStart),
+    }),
+    length(
+      'wings.start-height',
+      'Its height there over the level of the tips’ underside',
+      start - tip + top.tip + left,
+      {
+        formula: `tip ${top.tip} + rise ${(start - tip).toFixed(2)}${more}`,
+        tolerance: within(0.2, 'common practice'),
+      },
+    ),
+    length('wings.tip', 'Thickness at the tips', top.tip + left, {
+      formula: `finished ${top.tip}${more}`,
+      tolerance: within(0.2, 'common practice'),
+    }),
+    ...(hollow?.kind === 'arc'
+      ? [
+          length('wings.hollow', 'Radius of the hollow', hollow.radius, {
+            formula: 'level at the tip, rising to where it meets the blend',
+            decimals: 1,
+          }),
+          length(
+            'wings.hollow-depth',
+            'Deepest under the straight saw line',
+            sagitta(hollow.radius, Math.hypot(run, start - tip)),
+            { formula: 'sagitta over the saw line', tolerance: within(0.2, 'common practice') },
+          ),
+        ]
+      : []),
+    length('wings.blend', 'Radius of the blend', top.blend, { formula: 'as designed', decimals: 1 }),
+    length('wings.shoulder', 'Radius of the shoulder', top.shoulder, { formula: 'as designed', decimals: 1 }),
+  ];
+}

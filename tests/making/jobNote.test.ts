@@ -1,0 +1,77 @@
+import { describe, expect, test } from 'vitest';
+import { acceptDesign } from '../../src/design/acceptDesign.ts';
+import { jobNote } from '../../src/making/jobNote.ts';
+import { readOrder } from '../../src/making/order.ts';
+import { CAUTIONS, CHOSEN_IS_LISTED } from '../../src/trade/cautions.ts';
+import { type Changes, designText } from '../support/change.ts';
+import { acceptedDesigns } from '../support/designs.ts';
+
+const note = (order: object = {}, changes: Changes = {}) => {
+  const made = jobNote(acceptDesign(designText(changes)), readOrder(order));
+  const lines = (title: string) =>
+    made.sections.find((section) => section.title === title)?.lines.join('\n') ?? '';
+  return { made, lines };
+};
+
+test('says what a shop would ask: how many, of what, how the grain runs, which face first', () => {
+  const { lines, made } = note({ quantity: 12, deadline: '2031-05-17' }, { 'guitar.name': 'A “b”/c' });
+  expect(made.title).toBe('A “b”/c');
+  expect(lines('Order')).toContain('12 pieces');
+  expect(lines('Order')).toContain('2031-05-17');
+  expect(lines('Material')).toContain('Grain along X');
+  expect(lines('Material')).toContain('849 kg/m³');
+  expect(lines('Which face first')).toContain('R 7620');
+  expect(lines('Tolerances that matter, and why')).toContain('3.20 +0.05 −0.00');
+  expect(lines('Tolerances that matter, and why')).toContain('ISO 2768-m');
+});
+
+test('blank deadline and remarks are allowed, and said', () => {
+  const { lines } = note();
+  expect(lines('Order')).toContain('1 piece.');
+  expect(lines('Order')).toContain('no day given');
+  expect(lines('Remarks')).toBe('None.');
+  expect(note({ remarks: 'Two lines,\nthis one last.' }).lines('Remarks')).toBe('Two lines,\nthis one last.');
+});
+
+describe('as drilled or as reamed, with an allowance or none', () => {
+  test('as drilled: don’t ream', () => {
+    const { lines } = note({ holes: 'drilled' });
+    expect(lines('The solid')).toContain('As drilled: pin holes are straight, 4.76 across');
+    expect(lines('Please don’t')).toContain('Don’t ream or taper');
+  });
+
+  test('as reamed: no deeper than drawn', () => {
+    const { lines } = note({ holes: 'reamed', sandingAllowance: 0.15 });
+    expect(lines('The solid')).toContain('As reamed: pin holes taper by 5° in all, 5.60 across');
+    expect(lines('The solid')).toContain('With 0.15 for sanding on top and edges');
+    expect(lines('Please don’t')).not.toContain('Don’t ream or taper');
+  });
+
+  test('holes without a taper are as drilled, whatever was ordered', () => {
+    const { lines } = note({ holes: 'reamed' }, { 'pins.taper': 0 });
+    expect(lines('The solid')).toContain('As drilled');
+    expect(lines('Please don’t')).toContain('Don’t ream or taper');
+  });
+});
+
+test('takes care, with the listed wood named when it is one', () => {
+  const care = note().lines('Care');
+  for (const id of ['dust', 'allergy', 'listed', 'machines', 'first'] as const)
+    expect(care).toContain(CAUTIONS[id].text);
+  expect(care).toContain(CHOSEN_IS_LISTED);
+  expect(note({}, { 'timber.name': 'Sugar maple' }).lines('Care')).not.toContain(CHOSEN_IS_LISTED);
+});
+
+test('left-handed: X goes to the bass', () => {
+  expect(note({}, { 'guitar.hand': 'left' }).lines('The solid')).toContain('to the bass side');
+});
+
+test('any design has a note without holes in it, short enough for a page', () => {
+  for (const accepted of acceptedDesigns(25, 5).accepted) {
+    const { sections } = jobNote(accepted, readOrder({ quantity: 2 }));
+    const text = sections.flatMap(({ lines }) => lines).join('\n');
+    expect(text).not.toMatch(/NaN|undefined|Infinity/);
+    expect(sections.every(({ lines }) => lines.length > 0)).toBe(true);
+    expect(text.length, 'characters beside remarks').toBeLessThan(4200);
+  }
+});
