@@ -26,7 +26,14 @@ export function plausible(d: Draws): DesignText {
   const slot = slotOf(d, top);
   footprintOf(d, top, holes, slot);
   channelOf(d, top, holes, slot);
+  limits(d);
   return d.finish();
+}
+
+/** Limits between which something must lie, the least below the most. */
+function limits(d: Draws): void {
+  for (const of of ['showing', 'string', 'gap', 'tip', 'mass'])
+    d.number(`limits.${of}Most`, d.number(`limits.${of}Least`));
 }
 
 const WOOD = 0.55;
