@@ -1,5 +1,5 @@
 import type { CautionId } from '../trade/cautions.ts';
-import type { Known } from '../trade/formulas.ts';
+import type { Known } from '../trade/formula.ts';
 
 /** How far off a measured value may be, in the setting's unit, both positive. */
 export interface Tolerance {
