@@ -11,6 +11,8 @@ import { CROWN, PIN_HOLE, PIN_PLACE, SLOT_ANGLE, SLOT_DEPTH, SLOT_PLACE, SLOT_WI
 export interface NoteSection {
   readonly title: string;
   readonly lines: readonly string[];
+  /** Set apart from the others: what can hurt. */
+  readonly standsOut?: true;
 }
 
 /** The job note for a CNC shop: plain words, one page. Sizes in mm. */
@@ -31,7 +33,7 @@ export function jobNote(accepted: AcceptedDesign, order: Order): JobNote {
       { title: 'Tolerances that matter, and why', lines: toleranceLines(accepted) },
       { title: 'Please don’t', lines: dontLines(accepted, order) },
       { title: 'Remarks', lines: remarkLines(order) },
-      { title: 'Care', lines: careLines(accepted) },
+      { title: 'Care', lines: careLines(accepted), standsOut: true },
     ],
   };
 }
