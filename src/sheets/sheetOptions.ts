@@ -8,8 +8,3 @@ export interface PapersOptions {
   /** As it is to be printed. */
   readonly date: string;
 }
-
-export interface SheetOptions extends PapersOptions {
-  /** Which sheet of how many. */
-  readonly number: readonly [number, number];
-}

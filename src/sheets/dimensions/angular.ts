@@ -34,7 +34,9 @@ export function angular(d: Angular, typeface: Typeface): Draft {
     : [arrowhead(at(low), tangent(low + turn, -1)), arrowhead(at(high), tangent(high - turn, 1))];
   const lines = [d.from, d.to].flatMap((angle, i) => {
     const begin = d.extend[i as 0 | 1];
-    return begin === undefined ? [] : [path('dimensions', 'detail', [at(angle, begin), at(angle, d.radius + 1.5)])];
+    return begin === undefined
+      ? []
+      : [path('dimensions', 'detail', [at(angle, begin), at(angle, d.radius + 1.5)])];
   });
   const width = typeface.width(d.label, TEXT);
   const middle = (low + high) / 2;

@@ -97,7 +97,8 @@ const isUpright = ({ side }: Laned) => side === 'left' || side === 'right';
 /** Ends that touch are fine: such dimensions stand in one line. */
 function meet(a: Laned, b: Laned, scale: number): boolean {
   const axis = isUpright(a) ? 1 : 0;
-  const span = (d: Laned) => [Math.min(d.from[axis], d.to[axis]), Math.max(d.from[axis], d.to[axis])] as const;
+  const span = (d: Laned) =>
+    [Math.min(d.from[axis], d.to[axis]), Math.max(d.from[axis], d.to[axis])] as const;
   const [[a0, a1], [b0, b1]] = [span(a), span(b)];
   const air = 0.01 / scale;
   return a0 < b1 - air && b0 < a1 - air;

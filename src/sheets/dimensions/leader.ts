@@ -25,10 +25,7 @@ export function leader(label: string, pointings: readonly Pointing[], typeface: 
           at: [elbow[0] + side, elbow[1] + OVER],
           anchor: side > 0 ? 'start' : 'end',
           angle: 0,
-          inks: [
-            path('dimensions', 'detail', [tip, elbow, end]),
-            arrowhead(tip, [-way[0], -way[1]]),
-          ],
+          inks: [path('dimensions', 'detail', [tip, elbow, end]), arrowhead(tip, [-way[0], -way[1]])],
         };
       });
     }),

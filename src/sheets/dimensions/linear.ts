@@ -41,11 +41,7 @@ export function linear(d: Linear, typeface: Typeface): Draft {
     ...extension(low, on(a), d.clear),
     ...extension(high, on(b), d.clear),
     ...(outside
-      ? [
-          line(a - 2 * ARROW, b + 2 * ARROW),
-          arrowhead(on(a), along),
-          arrowhead(on(b), back),
-        ]
+      ? [line(a - 2 * ARROW, b + 2 * ARROW), arrowhead(on(a), along), arrowhead(on(b), back)]
       : [line(a, b), arrowhead(on(a), back), arrowhead(on(b), along)]),
   ];
   return { label: d.label, inks, spots: spots() };

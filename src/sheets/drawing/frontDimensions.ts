@@ -49,7 +49,11 @@ export function frontLeaders(
   const [crown, shoulder, blend, ...wing] = topPieces(curves);
   const say = (mm: number) => lengthText(mm, units);
   const above = (label: string, pieces: Chain, shares: readonly number[]) =>
-    leader(label, pointings(pieces, shares, view, ([, y]) => y > 0), typeface);
+    leader(
+      label,
+      pointings(pieces, shares, view, ([, y]) => y > 0),
+      typeface,
+    );
   const below = elevationOutline(curves).below;
   const run = clipped(wing, halfLengthOf(curves.outline));
   return [

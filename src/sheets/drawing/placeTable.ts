@@ -1,6 +1,6 @@
+import type { Point } from '../../../models/curves/segment.ts';
 import type { AcceptedDesign } from '../../design/acceptDesign.ts';
 import { lengthText, type Units } from '../lengthText.ts';
-import type { Point } from '../../../models/curves/segment.ts';
 import { path, SMALL, words } from '../paper/inks.ts';
 import type { Ink } from '../sheet.ts';
 
@@ -34,7 +34,7 @@ export function placeRows({ curves: { pins, slot } }: Pick<AcceptedDesign, 'curv
   ];
 }
 
-export const tableHeight = (rows: number) => ROW * rows + 14;
+export const tableHeight = (rows: number) => ROW * rows + 15.5;
 
 /** The table of places. @param at its upper left corner, mm */
 export function placeTable(rows: readonly Row[], [x, y]: Point, units: Units): readonly Ink[] {
@@ -45,7 +45,7 @@ export function placeTable(rows: readonly Row[], [x, y]: Point, units: Units): r
     ]);
   const figure = (text: string, column: 0 | 1 | 2, base: number) =>
     words(text, [x + COLUMNS[column], base], { height: FIGURES, anchor: 'end' });
-  const head = y - 10;
+  const head = y - 11.5;
   const base = (row: number) => head - 1.4 - ROW * (row + 1) + 1;
   return [
     words('Centres from the slot’s middle', [x, y - 2.4], { height: FIGURES, bold: true }),

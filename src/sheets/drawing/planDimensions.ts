@@ -1,6 +1,12 @@
-import { halfLengthOf, type LongEdge, outlinePieces, turnsOf, wingEnd } from '../../../models/curves/outlinePieces.ts';
-import { pinRows } from '../../../models/curves/pinRows.ts';
 import type { Pin } from '../../../models/curves/curves.ts';
+import {
+  halfLengthOf,
+  type LongEdge,
+  outlinePieces,
+  turnsOf,
+  wingEnd,
+} from '../../../models/curves/outlinePieces.ts';
+import { pinRows } from '../../../models/curves/pinRows.ts';
 import type { Point } from '../../../models/curves/segment.ts';
 import type { AcceptedDesign } from '../../design/acceptDesign.ts';
 import type { Laned } from '../dimensions/lanes.ts';

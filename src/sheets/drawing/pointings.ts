@@ -1,4 +1,11 @@
-import { type Chain, directionAt, mirrored, type Point, pointAt, type Segment } from '../../../models/curves/segment.ts';
+import {
+  type Chain,
+  directionAt,
+  mirrored,
+  type Point,
+  pointAt,
+  type Segment,
+} from '../../../models/curves/segment.ts';
 import type { Pointing } from '../dimensions/leader.ts';
 import { onPaper, type View } from '../paper/view.ts';
 

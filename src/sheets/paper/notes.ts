@@ -7,7 +7,12 @@ export const LEADING = 4;
 const NOTE = 2.2;
 
 /** Lines of text below each other, the first's base line at a place; lines too long are broken between words. */
-export function notes(lines: readonly string[], [x, y]: Point, room: number, typeface: Typeface): readonly Ink[] {
+export function notes(
+  lines: readonly string[],
+  [x, y]: Point,
+  room: number,
+  typeface: Typeface,
+): readonly Ink[] {
   return lines
     .flatMap((text) => broken(text, room, typeface))
     .map((text, i) => words(text, [x, y - i * LEADING], { height: NOTE }));

@@ -1,7 +1,7 @@
 import type { AcceptedDesign } from '../../design/acceptDesign.ts';
 import { fingerprint } from '../fingerprint.ts';
 import type { Ink, Paper, Typeface } from '../sheet.ts';
-import type { SheetOptions } from '../sheetOptions.ts';
+import type { PapersOptions } from '../sheetOptions.ts';
 import { fitted } from './fitted.ts';
 import { boxLines, frameBox, STRIP } from './frame.ts';
 import { HEADING, path, SMALL, TEXT, words } from './inks.ts';
@@ -15,6 +15,8 @@ export interface Heading {
   readonly mass: readonly [number, number];
   /** Whether the sheet holds several views, whose places then say what they are. */
   readonly views: boolean;
+  /** Which sheet of how many. */
+  readonly number: readonly [number, number];
 }
 
 interface Cell {
@@ -30,10 +32,10 @@ interface Cell {
 export function titleStrip(
   { design, text }: AcceptedDesign,
   heading: Heading,
-  options: SheetOptions,
+  options: PapersOptions,
   typeface: Typeface,
 ): readonly Ink[] {
-  const [number, of] = options.number;
+  const [number, of] = heading.number;
   const [drilled, reamed] = heading.mass.map((g) => g.toFixed(1));
   const mass = drilled === reamed ? `${drilled} g` : `${drilled} g as drilled, ${reamed} g reamed`;
   const upper: readonly Cell[] = [
@@ -85,7 +87,9 @@ function cells(row: readonly Cell[], bottom: number, paper: Paper, typeface: Typ
     const start = x + 1.5;
     x += width;
     const room = width - 3 - (cell.symbol ? SYMBOL_ROOM : 0);
-    const name = cell.bold ? fitted(cell.text, HEADING, room, typeface, true) : fitted(cell.text, TEXT, room, typeface);
+    const name = cell.bold
+      ? fitted(cell.text, HEADING, room, typeface, true)
+      : fitted(cell.text, TEXT, room, typeface);
     return [
       ...(i === 0
         ? []

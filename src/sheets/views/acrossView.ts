@@ -3,7 +3,7 @@ import { holeRadius } from '../../../models/curves/holeRadius.ts';
 import type { Point } from '../../../models/curves/segment.ts';
 import { topHeight } from '../../../models/curves/topHeight.ts';
 import { undersideHeight } from '../../../models/curves/underside.ts';
-import { section, type SectionPiece } from '../../../models/surface/section.ts';
+import { type SectionPiece, section } from '../../../models/surface/section.ts';
 import { surfaceOf } from '../../../models/surface/surface.ts';
 import { path } from '../paper/inks.ts';
 import type { Ink } from '../sheet.ts';

@@ -31,7 +31,8 @@ export function planView(curves: Curves): Seen {
     inks: [
       ...bends(curves, rim),
       ...(edge.kind === 'none' ? [] : [stroke('outline', 'detail', rim, true)]),
-      ...planCentres(curves),
+      ...slotCentres(curves),
+      ...pinCentres(curves.pins),
       ...curves.channels.map((c) => stroke('pins', 'detail', channelSides(c, curves))),
       stroke('slot', 'outline', slotMouth(curves), true),
       ...curves.pins.flatMap(holeRings),
@@ -67,9 +68,8 @@ function bends({ profile }: Curves, rim: Chain): readonly Ink[] {
     });
 }
 
-/** The guitar's centre line, the line across it through the slot's middle, the slot's own line, and the pins'. */
-export function planCentres(curves: Curves): readonly Ink[] {
-  const { outline, slot, profile, pins } = curves;
+/** The guitar's centre line, the line across it through the slot's middle, and the slot's own line. */
+export function slotCentres({ outline, slot, profile }: Curves): readonly Ink[] {
   const ys = crossingsAt(outline, 0);
   const half = halfLengthOf(outline);
   const along = (slot.roundEnds ? slot.halfLength : openEnd(slot, profile)) + PAST;
@@ -83,8 +83,19 @@ export function planCentres(curves: Curves): readonly Ink[] {
     straight([0, (ys[0] ?? 0) - PAST], [0, (ys[ys.length - 1] ?? 0) + PAST]),
     straight([-half - PAST, 0], [half + PAST, 0]),
     ...(axis.kind === 'line' ? [centre(turned(axis.chain, slot.angle))] : []),
+  ];
+}
+
+/** The pins' rows, and a stroke across them at each. */
+export function pinCentres(pins: readonly Pin[]): readonly Ink[] {
+  return [
     ...pinRows(pins).map(rowLine),
-    ...pins.map(({ at: [x, y], reach }) => straight([x, y - reach - PAST / 2], [x, y + reach + PAST / 2])),
+    ...pins.map(({ at: [x, y], reach }) =>
+      path('centre', 'centre', [
+        [x, y - reach - PAST / 2],
+        [x, y + reach + PAST / 2],
+      ]),
+    ),
   ];
 }
 

@@ -6,19 +6,19 @@ import { drawLanes, type Lanes, lanesOf } from '../dimensions/lanes.ts';
 import { leader } from '../dimensions/leader.ts';
 import { lettered } from '../dimensions/lettered.ts';
 import { angleText, lengthText } from '../lengthText.ts';
+import type { Content } from '../paper/content.ts';
 import { contentBox } from '../paper/frame.ts';
-import { masses } from '../paper/masses.ts';
 import { LEADING, noteLines, notes } from '../paper/notes.ts';
 import { BAR, scaleBar } from '../paper/scaleBar.ts';
-import { projectionOf, titleStrip } from '../paper/titleStrip.ts';
+import { projectionOf } from '../paper/titleStrip.ts';
 import { onPaper, placed, type View } from '../paper/view.ts';
-import type { Sheet, Typeface } from '../sheet.ts';
-import type { SheetOptions } from '../sheetOptions.ts';
+import type { Typeface } from '../sheet.ts';
+import type { PapersOptions } from '../sheetOptions.ts';
 import { endView } from '../views/endView.ts';
 import { frontView } from '../views/frontView.ts';
 import { planView } from '../views/planView.ts';
-import type { Seen } from '../views/seen.ts';
 import { sectionPin } from '../views/sectionPin.ts';
+import type { Seen } from '../views/seen.ts';
 import { cuttingMark } from './cuttingMarks.ts';
 import { directions } from './directions.ts';
 import { frontDimensions, frontLeaders } from './frontDimensions.ts';
@@ -35,7 +35,7 @@ const LEAST = { plan: 17, front: 13, below: 8, left: 26, right: 4, end: 3 } as c
 const BEYOND_MARKS = 13;
 
 /** Plan, front elevation and one end, with all dimensions that are seen in them. The sections have their own sheet. */
-export function drawingSheet(accepted: AcceptedDesign, typeface: Typeface, options: SheetOptions): Sheet {
+export function viewsContent(accepted: AcceptedDesign, typeface: Typeface, options: PapersOptions): Content {
   const { curves } = accepted;
   const projection = projectionOf(options.paper);
   const views = {
@@ -63,12 +63,6 @@ export function drawingSheet(accepted: AcceptedDesign, typeface: Typeface, optio
   const slotAt = (x: number): Point => onPaper(at.plan, [x, x * Math.tan(curves.slot.angle)]);
   const up: Point = [-lean[1], lean[0]];
   const fixed = [
-    ...titleStrip(
-      accepted,
-      { title: 'Drawing: views', scale, mass: masses(accepted), views: true },
-      options,
-      typeface,
-    ),
     ...placed(at.plan, views.plan.inks),
     ...placed(at.front, views.front.inks),
     ...placed(at.end, views.end.inks),
@@ -91,7 +85,7 @@ export function drawingSheet(accepted: AcceptedDesign, typeface: Typeface, optio
   return {
     id: 'views',
     title: 'Drawing: views',
-    paper: options.paper,
+    views: true,
     scale,
     inks: [...fixed, ...lettered(drafts, fixed, area, typeface)],
   };
@@ -175,7 +169,7 @@ function edgeLeader(
   { curves: { edge } }: AcceptedDesign,
   at: View,
   { extent }: Seen,
-  options: SheetOptions,
+  options: PapersOptions,
   typeface: Typeface,
 ): readonly Draft[] {
   if (edge.kind === 'none') return [];

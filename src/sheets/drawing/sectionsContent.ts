@@ -2,15 +2,15 @@ import type { AcceptedDesign } from '../../design/acceptDesign.ts';
 import { drawLanes, lanesOf } from '../dimensions/lanes.ts';
 import { lettered } from '../dimensions/lettered.ts';
 import type { Box } from '../paper/box.ts';
+import type { Content } from '../paper/content.ts';
 import { contentBox } from '../paper/frame.ts';
 import { HEADING, words } from '../paper/inks.ts';
-import { masses } from '../paper/masses.ts';
 import { LEADING, noteLines, notes } from '../paper/notes.ts';
 import { BAR, scaleBar } from '../paper/scaleBar.ts';
-import { scaleText, titleStrip } from '../paper/titleStrip.ts';
+import { scaleText } from '../paper/titleStrip.ts';
 import { onPaper, placed, type View } from '../paper/view.ts';
-import type { Ink, Sheet, Typeface } from '../sheet.ts';
-import type { SheetOptions } from '../sheetOptions.ts';
+import type { Ink, Typeface } from '../sheet.ts';
+import type { PapersOptions } from '../sheetOptions.ts';
 import { acrossView, type Cut } from '../views/acrossView.ts';
 import { alongView } from '../views/alongView.ts';
 import { hatching } from '../views/hatching.ts';
@@ -31,7 +31,11 @@ const BESIDE = 6;
 const SPACING = 2.2;
 
 /** The section across through a pin and the slot, enlarged, and the one along the slot, with the table of places. */
-export function sectionsSheet(accepted: AcceptedDesign, typeface: Typeface, options: SheetOptions): Sheet {
+export function sectionsContent(
+  accepted: AcceptedDesign,
+  typeface: Typeface,
+  options: PapersOptions,
+): Content {
   const { curves } = accepted;
   const { units } = options;
   const pin = sectionPin(curves);
@@ -44,12 +48,6 @@ export function sectionsSheet(accepted: AcceptedDesign, typeface: Typeface, opti
   const rows = placeRows(accepted);
   const { across, along, table } = arranged(cuts, tableHeight(rows.length), area);
   const fixed: readonly Ink[] = [
-    ...titleStrip(
-      accepted,
-      { title: 'Drawing: sections', scale: along.scale, mass: masses(accepted), views: true },
-      options,
-      typeface,
-    ),
     ...drawn(cuts.across, across, 'A–A', ROUND.above),
     ...drawn(cuts.along, along, 'B–B', ALONG_ROUND.above),
     ...placeTable(rows, table, units),
@@ -70,7 +68,7 @@ export function sectionsSheet(accepted: AcceptedDesign, typeface: Typeface, opti
   return {
     id: 'sections',
     title: 'Drawing: sections',
-    paper: options.paper,
+    views: true,
     scale: along.scale,
     inks: [...fixed, ...lettered(drafts, fixed, area, typeface)],
   };
