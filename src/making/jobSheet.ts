@@ -38,13 +38,14 @@ const PARAGRAPH = 0.7;
 /** Widths of the last three columns, mm. */
 const [WANTED, TOLERANCE, BOX] = [25, 28, 30];
 
+/** Titles of the sheets that steps work from. */
 const TEMPLATES: Readonly<Record<NonNullable<Step['template']>, string>> = {
-  outline: 'the outline to glue on',
-  drilling: 'the drilling template',
-  elevation: 'the front elevation',
-  saddle: 'the saddle template',
-  'underside-gauge': 'the underside gauge',
-  'crown-gauge': 'the crown gauge',
+  outline: 'Template: outline',
+  drilling: 'Template: drilling and slot',
+  elevation: 'Template: crown and wings',
+  saddle: 'Template: saddle',
+  'underside-gauge': 'Templates: gauges',
+  'crown-gauge': 'Templates: gauges',
 };
 
 /**
@@ -117,8 +118,8 @@ function stepRows(step: Step, number: number, page: Edges, typeface: Typeface): 
   };
   const needs = [
     `Needs: ${step.needs.join(', ')}.`,
-    ...(step.template ? [`Sheet: ${TEMPLATES[step.template]}.`] : []),
-  ].join('  ');
+    ...(step.template ? [`Sheet “${TEMPLATES[step.template]}”.`] : []),
+  ].join(' ');
   const take = step.cautions.map((id) => CAUTIONS[id].title).join(', ');
   const care = boxed(
     [
