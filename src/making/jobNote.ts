@@ -78,7 +78,7 @@ function solidLines(
   ].join(' and ');
   const drilled = `pin holes are straight, ${fixed(pins.drill, 2)} across`;
   return [
-    `Millimetres. X along the bridge to the ${design.guitar.hand === 'left' ? 'bass' : 'treble'} side, Y toward the nut, Z out of the soundboard; z = 0 where the glue face stands under the middle of the slot.`,
+    `Millimetres. X along the bridge to the ${design.guitar.hand === 'left' ? 'bass' : 'treble'} side, Y toward the nut, Z out of the soundboard; z\u00a0=\u00a00 where the glue face stands under the middle of the slot.`,
     holes === 'drilled' || holeCuts(design).travel === 0
       ? `As drilled: ${drilled}.`
       : `As reamed: pin holes taper by ${pins.taper}° in all, ${fixed(pins.mouth, 2)} across at the surface, drilled ${fixed(pins.drill, 2)} before.`,

@@ -134,19 +134,29 @@ function stepRows(step: Step, number: number, page: Edges, typeface: Typeface): 
     0.8,
     true,
   );
-  const rows = step.settings.map((setting) => settingRow(setting, isMeasured(setting, step), page, typeface));
   const boxes = step.settings.some((setting) => isMeasured(setting, step));
+  const heads = columnHeads(boxes, page);
+  const goesOn = textBlock(`${number}. ${step.title}, continued`, { ...body, bold: true }, typeface);
+  const called = stacked([gap(1.5), goesOn]);
+  const again = stacked([called, heads]);
+  const rows = step.settings.map((setting) => ({
+    ...settingRow(setting, isMeasured(setting, step), page, typeface),
+    again,
+  }));
+  const check = boxes
+    ? textBlock(`Check: ${step.check}`, body, typeface)
+    : checkWithBox(step, page, typeface);
   return [
     title,
     ...(take === '' ? [] : [care, gap(1, true)]),
     stacked([textBlock(needs, body, typeface), gap(PARAGRAPH)], true),
-    ...step.work.map((line, i) =>
-      stacked([textBlock(line, body, typeface), gap(PARAGRAPH)], i < step.work.length - 1),
-    ),
-    ...(rows.length > 0 ? [{ ...columnHeads(boxes, page), keep: true }] : []),
+    ...step.work.map((line, i) => ({
+      ...stacked([textBlock(line, body, typeface), gap(PARAGRAPH)], i < step.work.length - 1),
+      again: called,
+    })),
+    ...(rows.length > 0 ? [{ ...heads, keep: true, again: called }] : []),
     ...rows,
-    gap(0.6),
-    boxes ? textBlock(`Check: ${step.check}`, body, typeface) : checkWithBox(step, page, typeface),
+    { ...stacked([gap(0.6), check]), again: called },
     gap(4.5),
   ];
 }

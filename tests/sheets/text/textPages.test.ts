@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { path, words } from '../../../src/sheets/paper/inks.ts';
-import { PAPERS } from '../../../src/sheets/sheet.ts';
+import { PAPERS, type Sheet } from '../../../src/sheets/sheet.ts';
 import { gap, type Row, stacked, textBlock } from '../../../src/sheets/text/row.ts';
 import { standing } from '../../../src/sheets/text/standing.ts';
 import { textPages } from '../../../src/sheets/text/textPages.ts';
@@ -43,6 +43,22 @@ test('rows that stay together go to the next page together', () => {
 test('more that stays together than a page holds is torn all the same', () => {
   const rows = Array.from({ length: 8 }, (_, i) => block(`row ${i}`, 52, true));
   expect(pages(rows).map(pageText)).toHaveLength(2);
+});
+
+test('a row that begins a page has over it what is said again there, and nowhere else', () => {
+  const row = (i: number): Row => ({ ...block(`row ${i}`, 60), again: block('again', 20) });
+  const made = pages([0, 1, 2, 3, 4, 5, 6, 7].map(row));
+  expect(made.map(pageText)).toEqual([
+    'Page 1 of 2\nrow 0\nrow 1\nrow 2\nrow 3',
+    'Page 2 of 2\nagain\nrow 4\nrow 5\nrow 6\nrow 7',
+  ]);
+});
+
+test('empty paper makes no page of its own, and begins none', () => {
+  expect(pages([block('a', 255), gap(9)]).map(pageText)).toEqual(['Page 1 of 1\na']);
+  const [, second] = pages([block('a', 255), gap(9), block('b', 20)]);
+  const top = (sheet?: Sheet) => sheet?.inks.flatMap((ink) => (ink.kind === 'text' ? [ink.at[1]] : []));
+  expect(top(second)).toEqual(top(pages([block('b', 20)])[0]));
 });
 
 test('the finder of faults finds them', () => {
