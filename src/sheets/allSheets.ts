@@ -22,11 +22,11 @@ export function allSheets(
   const { paper, units } = options;
   const saddle = saddleTemplate(accepted, units);
   const arts = [
-    outlineTemplate(accepted),
-    drillingTemplate(accepted, units),
+    outlineTemplate(accepted, typeface),
+    drillingTemplate(accepted, units, typeface),
     frontTemplate(accepted, units),
     ...(saddle ? [saddle] : []),
-    gauges(accepted, units),
+    gauges(accepted, units, typeface),
   ];
   const contents = [
     ...drawingContents(accepted, typeface, options),

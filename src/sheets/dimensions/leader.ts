@@ -18,7 +18,8 @@ export function leader(label: string, pointings: readonly Pointing[], typeface: 
   const spots = LENGTHS.flatMap((length) =>
     pointings.flatMap(({ tip, way }) => {
       const elbow: Point = [tip[0] + length * way[0], tip[1] + length * way[1]];
-      const sides = Math.abs(way[0]) > 0.3 ? [Math.sign(way[0])] : [1, -1];
+      // a shelf goes on the way the leader leans: the other way it would run back over its own text
+      const sides = Math.abs(way[0]) > 0.02 ? [Math.sign(way[0])] : [1, -1];
       return sides.map((side): Spot => {
         const end: Point = [elbow[0] + side * (width + 1), elbow[1]];
         return {

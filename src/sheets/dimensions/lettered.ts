@@ -3,6 +3,7 @@ import { textBox } from '../labelBoxes.ts';
 import { type Box, isInside, type OrientedBox, overlap, runsThrough } from '../paper/box.ts';
 import { inkLines } from '../paper/inkLines.ts';
 import { type TextInk, words } from '../paper/inks.ts';
+import { remembered } from '../paper/remembered.ts';
 import type { Ink, Pen, Typeface } from '../sheet.ts';
 import type { Draft, Spot } from './draft.ts';
 
@@ -30,8 +31,9 @@ export function lettered(
   drafts: readonly Draft[],
   fixed: readonly Ink[],
   frame: Box,
-  typeface: Typeface,
+  face: Typeface,
 ): readonly Ink[] {
+  const typeface = remembered(face);
   const boxes: OrientedBox[] = fixed.flatMap((ink) => (ink.kind === 'text' ? [textBox(ink, typeface)] : []));
   const walls: Wall[] = [
     ...wallsOf(fixed, undefined),

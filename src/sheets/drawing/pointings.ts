@@ -38,7 +38,9 @@ function slanted([x, y]: Point): readonly Point[] {
     return [Math.cos(a), Math.sin(a)];
   };
   const isStraight = Math.min(Math.abs(x), Math.abs(y)) < 0.3;
-  return isStraight ? [turn(30), turn(-30), turn(50), turn(-50)] : [[x, y], turn(20), turn(-20)];
+  return isStraight
+    ? [turn(30), turn(-30), turn(50), turn(-50)]
+    : [[x, y], turn(20), turn(-20), turn(40), turn(-40)];
 }
 
 /** A piece and its mirror image in x = 0. */

@@ -1,10 +1,13 @@
 import { halfLengthOf } from '../../../models/curves/outlinePieces.ts';
 import { drop } from '../../../models/curves/profile.ts';
-import { arc, line, type Point } from '../../../models/curves/segment.ts';
+import { arc, type Chain, line, type Point } from '../../../models/curves/segment.ts';
 import type { AcceptedDesign } from '../../design/acceptDesign.ts';
+import type { Draft, Spot } from '../dimensions/draft.ts';
+import { lettered } from '../dimensions/lettered.ts';
 import { lengthText, type Units } from '../lengthText.ts';
-import { path, stroke, words } from '../paper/inks.ts';
-import type { Ink } from '../sheet.ts';
+import { path, stroke } from '../paper/inks.ts';
+import { placedSegment } from '../paper/view.ts';
+import type { Ink, Typeface } from '../sheet.ts';
 import type { Art } from './art.ts';
 import { registration } from './registration.ts';
 
@@ -14,92 +17,90 @@ const APART = 10;
 /** How far a gauge goes on beyond what it gauges, mm. */
 const BEYOND = 4;
 
-/** Arcs to cut out of card or sheet: the soundboard's, for the underside, and the crown's, to lay on the top. */
-export function gauges({ curves }: AcceptedDesign, units: Units): Art {
+/** One strip to cut out, its arc's middle at (0, y). */
+interface Gauge {
+  readonly label: string;
+  readonly half: number;
+  readonly y: number;
+  readonly chain: Chain;
+}
+
+/** Arcs to cut out of card or sheet: the crown's, to lay on the top, and the soundboard's, for the underside. */
+export function gauges({ curves }: AcceptedDesign, units: Units, typeface: Typeface): Art {
   const { profile, underside } = curves;
   const say = (mm: number) => lengthText(mm, units);
-  const bottom = underside.shape === 'flat' ? undefined : underside.radius;
-  const wide = halfLengthOf(curves.outline) + BEYOND;
-  const crown = hollow(profile.crownRadius, profile.crownEnd + BEYOND);
-  const round = bottom === undefined ? undefined : convex(bottom, wide);
-  const lift = round ? DEEP + APART + drop(profile.crownRadius, profile.crownEnd + BEYOND) : 0;
-  const half = round ? wide : profile.crownEnd + BEYOND;
-  const box = {
-    left: -half,
-    right: half,
-    bottom: round
-      ? -DEEP - drop(bottom as number, wide)
-      : -drop(profile.crownRadius, profile.crownEnd + BEYOND),
-    top: lift + DEEP,
+  const crownHalf = profile.crownEnd + BEYOND;
+  const crown: Gauge = {
+    label: `crown R${say(profile.crownRadius)}`,
+    half: crownHalf,
+    y: DEEP + APART + drop(profile.crownRadius, crownHalf),
+    chain: strip(profile.crownRadius, crownHalf, DEEP),
   };
-  const marks = registration(box);
-  const raised: readonly Ink[] = [
-    stroke('profile', 'detail', moved(crown, lift), true),
-    ...middle(lift - 2, lift + DEEP + 2),
-    words(`crown R${say(profile.crownRadius)}`, [4, lift + DEEP / 2], { layer: 'marks' }),
-  ];
+  const half = halfLengthOf(curves.outline);
+  const under: Gauge | undefined =
+    underside.shape === 'flat'
+      ? undefined
+      : {
+          label: `underside R${say(underside.radius)}`,
+          half: half + BEYOND,
+          y: 0,
+          chain: strip(underside.radius, half + BEYOND, -DEEP),
+        };
+  const both = under ? [crown, under] : [crown];
+  const inks = both.flatMap(({ chain, y }): readonly Ink[] => [
+    stroke(
+      'profile',
+      'detail',
+      chain.map((s) => placedSegment(s, { scale: 1, x: 0, y })),
+      true,
+    ),
+    path('centre', 'centre', [
+      [0, y - (y > 0 ? 3 : DEEP + 2)],
+      [0, y + (y > 0 ? DEEP + 2 : 3)],
+    ]),
+  ]);
+  const wide = Math.max(...both.map((g) => g.half));
+  const marks = registration({
+    left: -wide,
+    right: wide,
+    bottom: under ? -DEEP - 2 : DEEP,
+    top: crown.y + DEEP + 4,
+  });
+  const fixed = [...marks.inks, ...inks];
   return {
     id: 'gauges',
     title: 'Templates: gauges',
     box: marks.box,
     notes: [
       'Crown gauge: laid across the top it touches from end to end of the crown.',
-      round
-        ? `Underside gauge: held under the bridge it touches all along; on a straight edge the underside stands ${say(drop(bottom as number, wide - BEYOND))} hollow over the bridge’s length.`
-        : 'The underside is flat: check it with a straightedge.',
+      underside.shape === 'flat'
+        ? 'The underside is flat: check it with a straightedge.'
+        : `Underside gauge: held under the bridge it touches all along. A straightedge along the middle from tip to tip stands ${say(drop(underside.radius, half))} off it there.`,
     ],
-    inks: [
-      ...marks.inks,
-      ...raised,
-      ...(round
-        ? [
-            stroke('profile', 'detail', round, true),
-            ...middle(-DEEP - 2, 2),
-            words(`underside R${say(bottom as number)}`, [4, -DEEP / 2 - 1], { layer: 'marks' }),
-          ]
-        : []),
-    ],
+    inks: [...fixed, ...lettered(both.map(named), fixed, marks.box, typeface)],
   };
 }
 
-function middle(from: number, to: number): readonly Ink[] {
+/** A strip with one straight long edge, `deep` mm over (or under) the arc's middle, which lies at the origin. */
+function strip(radius: number, half: number, deep: number): Chain {
+  const z = -drop(radius, half);
+  const far = deep > 0 ? deep : deep + z;
+  const [left, right]: readonly [Point, Point] = [
+    [-half, z],
+    [half, z],
+  ];
   return [
-    path('centre', 'centre', [
-      [0, from],
-      [0, to],
-    ]),
+    arc(left, right, [0, -radius], -1),
+    line(right, [half, far]),
+    line([half, far], [-half, far]),
+    line([-half, far], left),
   ];
 }
 
-/** A strip whose lower edge is a hollow arc, highest at the origin. */
-function hollow(radius: number, half: number) {
-  const z = -drop(radius, half);
-  const p: readonly [Point, Point, Point, Point] = [
-    [-half, z],
-    [half, z],
-    [half, DEEP],
-    [-half, DEEP],
-  ];
-  return [arc(p[0], p[1], [0, -radius], -1), line(p[1], p[2]), line(p[2], p[3]), line(p[3], p[0])];
-}
-
-/** A strip whose upper edge is an arc, highest at the origin. */
-function convex(radius: number, half: number) {
-  const z = -drop(radius, half);
-  const p: readonly [Point, Point, Point, Point] = [
-    [-half, z - DEEP],
-    [half, z - DEEP],
-    [half, z],
-    [-half, z],
-  ];
-  return [line(p[0], p[1]), line(p[1], p[2]), arc(p[2], p[3], [0, -radius], 1), line(p[3], p[0])];
-}
-
-function moved(chain: ReturnType<typeof hollow>, up: number) {
-  const at = ([x, y]: Point): Point => [x, y + up];
-  return chain.map((s) =>
-    s.kind === 'line'
-      ? { ...s, from: at(s.from), to: at(s.to) }
-      : { ...s, from: at(s.from), to: at(s.to), centre: at(s.centre) },
-  );
+/** What a gauge is, written on it, or beside it where it is too short. */
+function named({ label, half, y }: Gauge): Draft {
+  const middle = y > 0 ? y + DEEP / 2 : y - DEEP / 2 - 1;
+  const at = (x: number): Spot => ({ at: [x, middle], anchor: 'start', angle: 0, inks: [] });
+  const over: Spot = { at: [0, y + DEEP + 3.5], anchor: 'middle', angle: 0, inks: [] };
+  return { label, style: { layer: 'marks' }, inks: [], spots: [at(4), at(half + 4), over] };
 }

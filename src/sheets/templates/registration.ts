@@ -4,13 +4,13 @@ import { cross, SMALL, words } from '../paper/inks.ts';
 import type { Ink } from '../sheet.ts';
 
 /** Air between what is drawn and the crosses, and half a cross's length, mm. */
-const AIR = 5;
+const AIR = 4;
 const HALF = 3;
 
-/** Four crosses round a template, whole tens of millimetres apart, to lay it on another and to check the print by. */
+/** Four crosses round a template, a multiple of 5 mm apart, to lay it on another and to check the print by. */
 export function registration(box: Box): { readonly inks: readonly Ink[]; readonly box: Box } {
-  const tens = (mm: number) => 10 * Math.ceil(mm / 10);
-  const [wide, tall] = [tens(box.right - box.left + 2 * AIR), tens(box.top - box.bottom + 2 * AIR)];
+  const fives = (mm: number) => 5 * Math.ceil(mm / 5);
+  const [wide, tall] = [fives(box.right - box.left + 2 * AIR), fives(box.top - box.bottom + 2 * AIR)];
   const [x, y] = [(box.left + box.right) / 2, (box.bottom + box.top) / 2];
   const around = { left: x - wide / 2, right: x + wide / 2, bottom: y - tall / 2, top: y + tall / 2 };
   const places: readonly Point[] = [

@@ -37,7 +37,7 @@ export function tiled(
       ...clipped(inks, window),
       ...clipped(marks, window),
       ...homes.flatMap(({ text, home }) => (home === i ? [movedInto(text, window, typeface)] : [])),
-      words(`part ${i + 1} of ${boxes.length}`, [window.left + 2, window.bottom + 2], {
+      words(`part ${i + 1} of ${boxes.length}`, [window.left + OVERLAP / 2 + 4, window.bottom + 1], {
         height: SMALL,
         layer: 'marks',
       }),
