@@ -33,12 +33,22 @@ export function channelCut(channel: Channel, radii: readonly number[]): Cut {
     }
     return [low, high];
   };
+  /** s at which a side of the cut passes a height: a ramp meets a level there, from wall to wall. */
+  const levelAt = (z: number): readonly number[] =>
+    channel.outline.flatMap((a, i) => {
+      const b = channel.outline[(i + 1) % channel.outline.length] as Point;
+      return a[1] > z === b[1] > z ? [] : [a[0] + ((z - a[1]) / (b[1] - a[1])) * (b[0] - a[0])];
+    });
   const corners = [from, to].flatMap((s) => [toPart(s, -half), toPart(s, half)]);
   const [xs, ys] = [corners.map((c) => c[0]), corners.map((c) => c[1])];
 
   return {
     box: { x0: Math.min(...xs), y0: Math.min(...ys), x1: Math.max(...xs), y1: Math.max(...ys) },
-    landmarks: () => [...corners, toPart((from + to) / 2, 0)],
+    landmarks: (z) => [
+      ...corners,
+      toPart((from + to) / 2, 0),
+      ...(z === undefined ? [] : levelAt(z).flatMap((s) => [toPart(s, -half), toPart(s, half)])),
+    ],
     removed: (x, y) => {
       const s = (x - cx) * dx + (y - cy) * dy;
       const t = (y - cy) * dx - (x - cx) * dy;

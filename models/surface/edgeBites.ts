@@ -1,22 +1,22 @@
 import type { Curves } from '../curves/curves.ts';
 import type { EdgeCut } from '../curves/rim/rim.ts';
 import { type Chord, chordBreaks, chordsOf } from './chords.ts';
-import { between, gauss, panels } from './gauss.ts';
+import { between, gauss, panels, type Rule } from './gauss.ts';
 import { once } from './once.ts';
 import { type Blank, blankOf } from './parts.ts';
 import { topOver } from './surface.ts';
 
-/** What the edge takes of the section at x: its area, mm², and that times y, z and z². */
+/** What the edge takes of the section at x: its area, mm², and that times y, the depth below the uncut top, and its square. */
 export interface Bite {
   readonly x: number;
   readonly area: number;
   readonly y: number;
-  readonly z: number;
-  readonly zz: number;
+  readonly down: number;
+  readonly down2: number;
 }
 
-/** Share of the section by which a bite halfway may differ from what its neighbours tell. */
-const OFF = 2e-3;
+/** Share of what is left of the section by which a bite halfway may differ from what its neighbours tell. */
+const OFF = 1e-3;
 /** Nearest that bites are looked for, mm. */
 const LEAST = 0.2;
 /** Room beyond the edge's reach, and how far from the tips the first and last bite are, mm: for rounding. */
@@ -31,7 +31,7 @@ const GENTLE = 0.15;
 export const edgeBites = once((curves: Curves): ((x: number) => Bite) => {
   const blank = blankOf(curves);
   const { edge, plan, top } = blank;
-  if (!edge) return (x) => ({ x, area: 0, y: 0, z: 0, zz: 0 });
+  if (!edge) return (x) => ({ x, area: 0, y: 0, down: 0, down2: 0 });
   const chords = chordsOf(plan.pieces);
   const at = (x: number) => bite(blank, edge, chords(x), x);
   const { x0, x1 } = plan.box;
@@ -48,7 +48,7 @@ export const edgeBites = once((curves: Curves): ((x: number) => Bite) => {
   const fill = (a: Bite, b: Bite): void => {
     if (b.x - a.x < LEAST) return;
     const middle = at((a.x + b.x) / 2);
-    const halve = Math.abs(middle.area - (a.area + b.area) / 2) > OFF * section(middle.x);
+    const halve = Math.abs(middle.area - (a.area + b.area) / 2) > OFF * (section(middle.x) - middle.area);
     if (halve) fill(a, middle);
     found.push(middle);
     if (halve) fill(middle, b);
@@ -73,28 +73,37 @@ function told(bites: readonly Bite[], x: number): Bite {
   const [a, b] = [bites[low] as Bite, bites[high] as Bite];
   const share = Math.max(0, Math.min(1, (x - a.x) / (b.x - a.x)));
   const mix = (of: (bite: Bite) => number) => of(a) + share * (of(b) - of(a));
-  return { x, area: mix((o) => o.area), y: mix((o) => o.y), z: mix((o) => o.z), zz: mix((o) => o.zz) };
+  return {
+    x,
+    area: mix((o) => o.area),
+    y: mix((o) => o.y),
+    down: mix((o) => o.down),
+    down2: mix((o) => o.down2),
+  };
 }
 
 function bite(blank: Blank, edge: EdgeCut, chords: readonly Chord[], x: number): Bite {
   const high = blank.top.height(x, 0);
-  const sum = { x, area: 0, y: 0, z: 0, zz: 0 };
+  const sum = { x, area: 0, y: 0, down: 0, down2: 0 };
   const add = (y: number, dy: number) => {
-    const low = topOver(blank, x, y);
-    const area = (high - low) * dy;
+    const depth = high - topOver(blank, x, y);
+    const area = depth * dy;
     sum.area += area;
     sum.y += area * y;
-    sum.z += (area * (low + high)) / 2;
-    sum.zz += (area * (low * low + low * high + high * high)) / 3;
+    sum.down += (area * depth) / 2;
+    sum.down2 += (area * depth * depth) / 3;
   };
   for (const chord of chords) {
     const { stops, clearFrom, clearTo } = bands(blank, edge, chord, x);
+    // at a tip all of a section is edge, and on a slope a chamfer ends short of where it is looked for
+    const isPlain = clearFrom < clearTo && Math.abs(blank.top.slope(x, 0)) < GENTLE;
+    const rule = gauss(isPlain ? 3 : 5);
     for (let i = 1; i < stops.length; i++) {
       const [from, to] = [stops[i - 1] as number, stops[i] as number];
       if (from >= clearFrom - SLACK && to <= clearTo + SLACK) continue;
-      if (i === 1) fromOutline(from, to, add);
-      else if (i === stops.length - 1) fromOutline(to, from, add);
-      else between(from, to, gauss(4), add);
+      if (i === 1) fromOutline(from, to, rule, add);
+      else if (i === stops.length - 1) fromOutline(to, from, rule, add);
+      else between(from, to, rule, add);
     }
   }
   return sum;
@@ -129,7 +138,12 @@ function bands({ plan, top }: Blank, edge: EdgeCut, { back, front }: Chord, x: n
 }
 
 /** As `between` from the outline inward, where a round-over begins like a square root. */
-function fromOutline(outline: number, inner: number, visit: (y: number, weight: number) => void): void {
+function fromOutline(
+  outline: number,
+  inner: number,
+  rule: Rule,
+  visit: (y: number, weight: number) => void,
+): void {
   const span = inner - outline;
-  between(0, 1, gauss(4), (q, dq) => visit(outline + span * q * q, 2 * q * Math.abs(span) * dq));
+  between(0, 1, rule, (q, dq) => visit(outline + span * q * q, 2 * q * Math.abs(span) * dq));
 }

@@ -4,7 +4,7 @@ import type { Cut } from './cut.ts';
 import { between, gauss, panels } from './gauss.ts';
 
 /** Directions round a hole in its quadrature: what a hole takes is a smooth periodic function of the direction. */
-const ROUND = 24;
+const ROUND = 16;
 
 /** A pin hole. Drill, reamer and countersink leave it nowhere narrower above than below, so it is open upward. */
 export function pinCut(pin: Pin, holes: Holes): Cut {
@@ -42,7 +42,7 @@ export function pinCut(pin: Pin, holes: Holes): Cut {
         const foot = meets(wall, (radius) => body.under(x(radius), cy + radius * uy));
         const stops = panels(0, rim, [...radii, foot]);
         stops.slice(1).forEach((to, k) => {
-          between(stops[k] as number, to, gauss(5), (radius, dr) => {
+          between(stops[k] as number, to, gauss(4), (radius, dr) => {
             visit(x(radius), cy + radius * uy, (radius * dr * 2 * Math.PI) / ROUND);
           });
         });

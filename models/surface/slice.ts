@@ -49,14 +49,17 @@ export function slice(parts: Parts, faces: Body, chords: readonly Chord[], bite:
     }
   }
   const whole = sum.area;
-  const [area, zFirst] = [whole - bite.area, sum.z - bite.z];
+  const area = whole - bite.area;
+  // the bite hangs from the uncut top
+  const first = sum.z - (bite.area * high - bite.down);
+  const second = sum.zz - (bite.area * high * high - 2 * high * bite.down + bite.down2);
   if (!(area > 0)) return { x, areaMm2: 0, centroidMm: [middle, 0], secondMm4: 0, torsionMm4: 0 };
-  const [y, z] = [(sum.y - bite.y) / area, zFirst / area];
+  const [y, z] = [(sum.y - bite.y) / area, first / area];
   return {
     x,
     areaMm2: area,
     centroidMm: [y, z],
-    secondMm4: Math.max(0, sum.zz - bite.zz - zFirst * z),
+    secondMm4: Math.max(0, second - first * z),
     // as if the edge made the section thinner everywhere
     torsionMm4: sum.torsion() * (area / whole) ** 3,
   };

@@ -9,15 +9,15 @@ import { facesOf, type Parts, partsOf } from './parts.ts';
 import { type Slice, slice } from './slice.ts';
 
 /** Share by which a section halfway may differ from what its neighbours tell before it is put between them. */
-const OFF = 6e-3;
+const OFF = 5e-3;
 /** Nearest that sections are looked for without need, mm: a hole's side begins like a square root. */
-const LEAST = 0.3;
+const LEAST = 0.12;
 /** A section is taken so far on either side of a place where something ends, mm. */
 const HAIR = 1e-6;
 
 /**
- * Sections square to X from tip to tip, in rising order: so many that area and bending stiffness between two of them
- * are told by `stiffnessBetween` within a thousandth.
+ * Sections square to X from tip to tip, in rising order: so many that straight lines tell area and second moment
+ * between two of them within a thousandth, but at the very side of a hole or of a round tip.
  */
 export function slicesAlong(curves: Curves, holes: Holes): readonly Slice[] {
   return both(curves)[holes]();
@@ -48,8 +48,8 @@ function walk(curves: Curves, holes: Holes, beside: Map<number, Slice>): readonl
     return made;
   };
   const { x0, x1 } = parts.plan.box;
-  const stops = panels(x0, x1, [...breaks.bends, ...breaks.ends]);
-  const ends = new Set([x0, x1, ...breaks.ends]);
+  const ends = [x0, x1, ...breaks.ends];
+  const stops = panels(x0, x1, [...apart(breaks.bends, ends), ...breaks.ends]);
   const out: Slice[] = [];
   const fill = (a: Slice, b: Slice): void => {
     if (b.x - a.x < LEAST) return;
@@ -62,11 +62,11 @@ function walk(curves: Curves, holes: Holes, beside: Map<number, Slice>): readonl
   let before = at(x0 + HAIR);
   out.push(before);
   for (const stop of stops.slice(1)) {
-    const isEnd = ends.has(stop);
+    const isEnd = ends.some((end) => Math.abs(end - stop) < 2 * HAIR);
     const here = at(isEnd ? stop - HAIR : stop);
     fill(before, here);
     out.push(here);
-    const after = isEnd && stop < x1 ? at(stop + HAIR) : here;
+    const after = isEnd && stop < x1 - 2 * HAIR ? at(stop + HAIR) : here;
     if (after !== here && jumps(here, after)) out.push(after);
     before = out[out.length - 1] as Slice;
   }
@@ -81,13 +81,8 @@ const jumps = (a: Slice, b: Slice) => differ(a.areaMm2, b.areaMm2) || differ(a.s
 function foretold(a: Slice, middle: Slice, b: Slice): boolean {
   return (
     !differ(middle.areaMm2, (a.areaMm2 + b.areaMm2) / 2) &&
-    !differ(middle.secondMm4, stiffnessBetween(a.secondMm4, b.secondMm4, 0.5))
+    !differ(middle.secondMm4, (a.secondMm4 + b.secondMm4) / 2)
   );
-}
-
-/** A second moment a share of the way from one section to the next: wood's height changes evenly, and I as its cube. */
-export function stiffnessBetween(from: number, to: number, share: number): number {
-  return (Math.cbrt(from) * (1 - share) + Math.cbrt(to) * share) ** 3;
 }
 
 /** Where sections change along x: where they bend, and where something may begin or end at once. */
@@ -106,13 +101,29 @@ function breaksOf(curves: Curves, parts: Parts, holes: Holes): Breaks {
     );
     return [x, ...radii.flatMap((r) => [x - r, x + r])];
   });
+  // a pin's hole is round: nothing of it ends at once
+  const square = cuts.filter((_, i) => i === 0 || i > curves.pins.length);
+  const outlines = [chordBreaks(curves.outline), ...square.map((cut) => cut.landmarks().map((p) => p[0]))];
   return {
-    bends: [...top.joints(0), x0 + reach, x1 - reach, ...pins],
-    ends: [
-      ...chordBreaks(curves.outline),
-      ...cuts
-        .filter((_, i) => i === 0 || i > curves.pins.length)
-        .flatMap((cut) => cut.landmarks().map((p) => p[0])),
-    ],
+    bends: [...top.joints(0), x0 + reach, x1 - reach, ...pins, ...outlines.flat()],
+    ends: outlines.flatMap(walls),
   };
+}
+
+/** Those bends that aren't so near to another or to an end that sections aren't looked for between them. */
+function apart(bends: readonly number[], ends: readonly number[]): readonly number[] {
+  let last = Number.NEGATIVE_INFINITY;
+  return [...bends]
+    .sort((a, b) => a - b)
+    .filter((bend) => {
+      if (bend - last < LEAST / 2 || ends.some((end) => Math.abs(end - bend) < LEAST / 2)) return false;
+      last = bend;
+      return true;
+    });
+}
+
+/** x of walls along Y: where two corners of one outline lie on a line. */
+function walls(corners: readonly number[]): readonly number[] {
+  const sorted = [...corners].sort((a, b) => a - b);
+  return sorted.filter((x, i) => i > 0 && x - (sorted[i - 1] as number) < HAIR);
 }

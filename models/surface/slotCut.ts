@@ -100,12 +100,11 @@ export function slotCut(slot: Slot, profile: Profile): Cut {
     },
     turnsAt: (x, { top }) => {
       const middle = x / cosAngle;
-      const first = bendsAt(middle, top);
-      // u hardly changes across the slot; at the very ends of a round one the places are only about right
-      const rounds = Math.abs(middle) > straight - r ? 2 : 0;
-      return first.map((guess, which) => {
-        let a = guess;
-        for (let i = 0; i < rounds; i++) a = bendsAt((x + a * sinAngle) / cosAngle, top)[which] as number;
+      // u hardly changes across the slot, but in a round end the walls do with u
+      const isRound = Math.abs(middle) > straight - slot.width;
+      return bendsAt(middle, top).map((guess, which) => {
+        const off = (a: number) => (bendsAt((x + a * sinAngle) / cosAngle, top)[which] as number) - a;
+        const a = isRound ? rootOfFalling(off, guess, 2 * slot.width, guess) : guess;
         return (a + x * sinAngle) / cosAngle;
       });
     },

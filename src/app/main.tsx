@@ -2,6 +2,7 @@ import { createRoot } from 'react-dom/client';
 import { initialDesign } from '../design/initial.ts';
 import { App } from './App.tsx';
 import { createClient } from './client/client.ts';
+import { rememberedReference } from './keep/reference.ts';
 import { startKeeping } from './keep/startKeeping.ts';
 import { rememberedTheme } from './keep/theme.ts';
 import { keepBuilding } from './part/keepBuilding.ts';
@@ -18,6 +19,7 @@ const store = createAppStore({
   // the leave to write into it went with the page that had it: saving asks anew
   file: found?.file && { ...found.file, handle: undefined },
   theme: rememberedTheme(),
+  reference: rememberedReference(),
 });
 keep(store);
 const building = keepBuilding(store, client);

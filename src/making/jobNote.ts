@@ -86,7 +86,7 @@ function solidLines(
       ? [
           `With ${fixed(sandingAllowance, 2)} for sanding on the top: crown, blends and wings stand that much higher, upright. No other face has any: sides, glue face, slot and holes are to size.`,
           `The slot’s floor and the holes stand where the finished bridge has them, so that sanding the top down brings their sizes out.${again === '' ? '' : ` Cut ${again} again after sanding.`}`,
-          'Drawing, dimension table and design file are of the finished bridge.',
+          'Drawing, dimension table, design file and sizes in this note are of the finished bridge, unless said otherwise.',
         ]
       : ['Without an allowance for sanding: faces are as finished.']),
   ];

@@ -55,11 +55,16 @@ export const STRENGTH_FORMULAS = {
   W6: {
     name: 'Deflection',
     text: 'δ = ∫ M·m/(E·I(x)) dx, M the load’s bending moment, m that of a unit load at the same place; on two supports with the load in the middle',
-    grounds: [ground('derived', 'the standard beam of varying section; what shear adds is left out')],
+    grounds: [
+      ground(
+        'derived',
+        'the standard beam of varying section on supports under both tips; what shear adds, about a twentieth, is left out',
+      ),
+    ],
   },
   'equal-brace': {
     name: 'The brace it equals',
-    text: 'h = ∛(12·E·I/(E_b·b)), the height of a rectangular bar of width b and modulus E_b that is as stiff',
+    text: 'h = (12·E·I/(E_b·b))^(1/3), the height of a rectangular bar of width b and modulus E_b that is as stiff',
     grounds: [
       ground('derived', 'the standard beam'),
       ground('memory', 'Sitka spruce along the grain at 12 % moisture, 10.8 GPa, in the USDA Wood Handbook'),
@@ -67,9 +72,10 @@ export const STRENGTH_FORMULAS = {
   },
   twisting: {
     name: 'Twisting stiffness',
-    text: 'G·J, J the section’s torsion constant; G = E·(0.111 + 0.063)/2: half way between a quarter-sawn bridge (growth rings upright, G_LR) and a flat-sawn one (G_LT), since which it is isn’t known',
+    text: 'φ = ∫ c(x)/(G·J(x)) dx from the middle to the tips, c what is left of a couple that the strings put in at the middle and the glue takes up evenly along the length; J Saint-Venant’s torsion constant of each section as a sum of rectangles; G = E·(0.111 + 0.063)/2: half way between a quarter-sawn bridge (growth rings upright, G_LR) and a flat-sawn one (G_LT), since which it is isn’t known',
     grounds: [
       ground('derived', 'an estimate: what the choice between the two leaves open is ± 28 %'),
+      ground('memory', 'Saint-Venant’s formula for rectangles, of standard handbooks'),
       ground('quoted', 'the ratios to E of sugar maple, USDA Wood Handbook, taken for every wood'),
     ],
   },

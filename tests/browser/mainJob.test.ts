@@ -175,6 +175,7 @@ describe('the main job, by the page', () => {
       2 * Math.tan((2.5 * Math.PI) / 180),
       2,
     );
+    await page.getByRole('tab', { name: 'Figures' }).click();
     const figure = page.locator('details', { hasText: 'Reamed, at the glue face' }).locator('.figure-value');
     expect(reamed.holeAtGlueMm, 'the hole at the glue face, as the figures say').toBeCloseTo(
       Number.parseFloat((await figure.textContent()) ?? ''),

@@ -72,6 +72,6 @@ test('any design has a note without holes in it, short enough for a page', () =>
     const text = sections.flatMap(({ lines }) => lines).join('\n');
     expect(text).not.toMatch(/NaN|undefined|Infinity/);
     expect(sections.every(({ lines }) => lines.length > 0)).toBe(true);
-    expect(text.length, 'characters beside remarks').toBeLessThan(4200);
+    expect(text.length, 'characters beside remarks').toBeLessThan(3200);
   }
 });

@@ -18,17 +18,19 @@ test('a slot may be wider by 0.05 and no narrower', () => {
   expect(wide.text).toBe('0.20 mm more than wanted: outside by 0.15 mm');
 });
 
-test('the limits themselves are within, for every setting', () => {
+test('a limit and what reads like it are within, the next figure is outside, for every setting', () => {
   for (const setting of one.steps.flatMap(({ settings }) => settings)) {
-    const { tolerance, value, id } = setting;
+    const { tolerance, value, id, decimals } = setting;
+    const read = Math.min(2, decimals);
+    const figure = 10 ** -read;
     if (!tolerance) {
       expect(judgeMeasured(setting, value + 1), id).toMatchObject({ within: undefined, beyond: 0 });
       continue;
     }
-    expect(judgeMeasured(setting, value + tolerance.plus).within, id).toBe(true);
-    expect(judgeMeasured(setting, value - tolerance.minus).within, id).toBe(true);
-    expect(judgeMeasured(setting, value + tolerance.plus + 0.001).within, id).toBe(false);
-    expect(judgeMeasured(setting, value - tolerance.minus - 0.001).within, id).toBe(false);
+    expect(judgeMeasured(setting, Number((value + tolerance.plus).toFixed(read))).within, id).toBe(true);
+    expect(judgeMeasured(setting, Number((value - tolerance.minus).toFixed(read))).within, id).toBe(true);
+    expect(judgeMeasured(setting, value + tolerance.plus + figure).within, id).toBe(false);
+    expect(judgeMeasured(setting, value - tolerance.minus - figure).within, id).toBe(false);
   }
 });
 

@@ -1,12 +1,19 @@
 import { useAppStore } from '../store/useApp.ts';
-import type { Figure } from './figure.ts';
+import { type Figure, percent } from './figure.ts';
 
-/** Figures under one another; each opens to how it comes about. */
-export function FigureList({ figures }: { figures: readonly Figure[] }) {
+interface Props {
+  readonly figures: readonly Figure[];
+  /** Name of the design that shares are of. */
+  readonly of?: string;
+}
+
+/** Figures under one another; each opens to how it comes about. Beside those that are compared, their share. */
+export function FigureList({ figures, of }: Props) {
   const store = useAppStore();
   return (
-    <div className="figure-list">
-      {figures.map(({ label, value, unit, note, formula, source, path }) => (
+    <div className={of === undefined ? 'figure-list' : 'figure-list compared'}>
+      {of !== undefined && <p className="figure-of">% of {of}</p>}
+      {figures.map(({ label, value, unit, note, formula, source, share, path }) => (
         <details key={label}>
           <summary>
             <span className="figure-name">
@@ -17,6 +24,12 @@ export function FigureList({ figures }: { figures: readonly Figure[] }) {
               {value}
               {unit !== '' && <span className="unit"> {unit}</span>}
             </span>
+            {of !== undefined && (
+              <span className="figure-share" title={share === undefined ? undefined : `of ${of}`}>
+                {share === undefined ? '' : percent(share)}
+                {share !== undefined && <span className="unseen"> of {of}</span>}
+              </span>
+            )}
           </summary>
           <p>{formula}</p>
           {source !== undefined && <p className="source">{source}</p>}

@@ -1,34 +1,32 @@
+import type { ReactNode } from 'react';
+import { Compare } from '../compare/Compare.tsx';
 import { Findings } from '../findings/Findings.tsx';
 import { Fit } from '../fit/Fit.tsx';
 import { Guard } from '../Guard.tsx';
+import type { RightTab } from '../store/state.ts';
 import { useApp } from '../store/useApp.ts';
 import { Care } from './Care.tsx';
 import { Figures } from './Figures.tsx';
 import './figures.css';
 import { ProblemList } from './ProblemList.tsx';
 
-/** The right column: what is to be mended, how the bridge fits or what it comes to, and what to take care of. */
+const PANELS: Readonly<Record<RightTab, { readonly what: string; readonly panel: () => ReactNode }>> = {
+  fit: { what: 'The fit', panel: Fit },
+  findings: { what: 'The findings', panel: Findings },
+  figures: { what: 'The figures', panel: Figures },
+  compare: { what: 'The comparison', panel: Compare },
+};
+
+/** The right column: what is to be mended, one panel of what the design comes to, and what to take care of. */
 export function RightColumn() {
   const document = useApp(({ history }) => history.present);
-  const tab = useApp(({ session }) => session.rightTab);
+  const { what, panel: Panel } = PANELS[useApp(({ session }) => session.rightTab)];
   return (
     <div className="right-column">
       <ProblemList />
-      {tab === 'fit' && (
-        <Guard what="The fit" again={document}>
-          <Fit />
-        </Guard>
-      )}
-      {tab === 'findings' && (
-        <Guard what="The findings" again={document}>
-          <Findings />
-        </Guard>
-      )}
-      {tab === 'figures' && (
-        <Guard what="The figures" again={document}>
-          <Figures />
-        </Guard>
-      )}
+      <Guard key={what} what={what} again={document}>
+        <Panel />
+      </Guard>
       <Care />
     </div>
   );

@@ -10,6 +10,8 @@ export interface Figure {
   readonly source?: string;
   /** Said under the label at all times: that it was set by hand, and what would be solved. */
   readonly note?: string;
+  /** As a share of the reference design's, where it is compared. */
+  readonly share?: number | undefined;
   /** Path of the field that has most to do with it. */
   readonly path?: string;
 }
@@ -20,6 +22,13 @@ export function fixed(value: number, decimals: number): string {
     .toFixed(decimals)
     .replace(/^-(?=[0.]+$)/, '')
     .replace('-', '−');
+}
+
+/** A share in whole hundredths, or in tenths where a hundredth would hide it: `104 %`, `99.7 %`. */
+export function percent(share: number): string {
+  const hundredths = 100 * share;
+  const near = Math.abs(hundredths - 100) < 1 && Math.abs(hundredths - 100) >= 0.05;
+  return `${fixed(hundredths, near ? 1 : 0)} %`;
 }
 
 /** A centre of mass by its y and z, mm, as one would look for it on the bridge: `5.97 mm behind, 3.75 mm up`. */

@@ -1,35 +1,53 @@
-import { massG, type SurfaceFigures } from '../../../models/surface/figures.ts';
-import type { Design } from '../../design/design.ts';
 import { sameWood, WOODS } from '../../trade/woods.ts';
-import { balance, type Figure, fixed } from './figure.ts';
+import { type Figure, fixed } from './figure.ts';
+import type { Weighed } from './figuresOf.ts';
+import { type Pairs, pairFigure } from './pairs.ts';
 
-/** Mass and balance from the wood that stands over each point of the plan. */
-export function massFigures(
-  design: Design,
-  drilled: SurfaceFigures,
-  reamed: SurfaceFigures,
-): readonly Figure[] {
+/** What the bridge weighs, alone and with saddle and pins where they are weighed. */
+export function massFigures({ accepted, figures }: Weighed, pairs: Pairs): readonly Figure[] {
+  const { design, curves } = accepted;
   const { timber } = design;
+  const { mass, properties } = figures;
   const wood = WOODS.find((one) => sameWood(one, timber));
-  const source = wood ? `Density: ${wood.source}.` : 'Density: your own entry.';
-  const mass = (label: string, { volumeMm3 }: SurfaceFigures): Figure => ({
-    label,
-    value: fixed(massG(volumeMm3, timber.density), 1),
-    unit: 'g',
-    formula: `density ${timber.density} kg/m³ × volume ${fixed(volumeMm3 / 1000, 2)} cm³`,
-    source: `${source} Volume: the wood standing over each point of the plan, added up.`,
-    path: 'timber.density',
-  });
-  const [, y, z] = reamed.centroidMm;
+  const density = `density ${timber.density} kg/m³ (${wood ? wood.source : 'your own entry'})`;
+  const of = (id: 'mass-drilled' | 'mass-reamed', holes: 'drilled' | 'reamed') =>
+    pairFigure(pairs, id, `${density}, volume ${fixed(properties[holes].volumeMm3 / 1000, 3)} cm³`, {
+      path: 'timber.density',
+    });
   return [
-    mass('Mass, as drilled', drilled),
-    mass('Mass, as reamed', reamed),
-    {
-      label: 'Centre of mass, as reamed',
-      value: balance(y, z),
-      unit: '',
-      formula: 'from the middle of the slot toward the tail or the nut, and up from the glue plane',
-      source: 'From the same wood, taken as even throughout.',
-    },
+    ...of('mass-drilled', 'drilled'),
+    ...of('mass-reamed', 'reamed'),
+    ...(mass.saddle === undefined
+      ? []
+      : [
+          {
+            label: 'Saddle',
+            value: fixed(mass.saddle, 2),
+            unit: 'g',
+            formula: `density ${timber.saddleDensity} kg/m³ × the volume of the saddle that the fit asks for`,
+            source: 'Your own entry; bone has about 1900 kg/m³ (from memory).',
+            path: 'timber.saddleDensity',
+          },
+        ]),
+    ...(mass.pins === undefined
+      ? []
+      : [
+          {
+            label: 'Pins',
+            value: fixed(mass.pins, 2),
+            unit: 'g',
+            formula: `${curves.pins.length} pins × ${timber.pinMass} g`,
+            source: 'Your own entry: weigh a set and divide.',
+            path: 'timber.pinMass',
+          },
+        ]),
+    ...(timber.weighed === 'strung'
+      ? pairFigure(pairs, 'mass-together', 'wood as reamed + saddle + pins', {
+          ...(pairs.get('mass-together')?.share === undefined && {
+            note: 'of the reference, wood alone is weighed',
+          }),
+          path: 'timber.weighed',
+        })
+      : []),
   ];
 }

@@ -92,6 +92,6 @@ export const saddle = {
   ),
   showing: solvable(
     'showingBy',
-    length('Saddle showing', [0, 10], 4.2, 0.1, 'Saddle standing over the crown at the middle.'),
+    length('Saddle showing', [0, 10], 4, 0.1, 'Saddle standing over the crown at the middle.'),
   ),
 } as const satisfies Readonly<Record<string, Field>>;

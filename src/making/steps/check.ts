@@ -63,6 +63,7 @@ function settings(job: Job): readonly Setting[] {
     }),
     length('check.slot-width', 'Slot’s width', workshop.slot === 'router' ? slotJig(job).width : slot.width, {
       formula: 'as cut',
+      decimals: 3,
       tolerance: SLOT_WIDTH,
     }),
     length('check.slot-depth', 'Slot’s depth in the middle, along its walls', saddle.depth, {

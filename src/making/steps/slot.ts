@@ -179,6 +179,7 @@ function depths(job: Job, router: boolean): readonly Setting[] {
 function sizes({ curves: { slot } }: Job, width: number): readonly Setting[] {
   return [
     length('slot.width', 'Width', width, {
+      decimals: 3,
       formula:
         width === slot.width
           ? 'as designed'

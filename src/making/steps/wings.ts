@@ -35,11 +35,13 @@ function lines({ design, curves: { profile }, left }: Job): readonly Setting[] {
   const half = footprint.length / 2;
   const [tip, start] = [topHeight(profile, half), topHeight(profile, profile.runStart)];
   const run = half - profile.runStart;
+  // a level run may fall by what binary fractions leave
+  const rise = Math.max(0, start - tip);
   const more = left > 0 ? ` + ${left} for finishing` : '';
   const hollow = top.wing === 'hollow' ? profile.chain[profile.chain.length - 2] : undefined;
   return [
-    angle('wings.angle', 'Saw line against the glue face', (Math.atan2(start - tip, run) * 180) / Math.PI, {
-      formula: `atan(${(start - tip).toFixed(2)} / ${run.toFixed(2)}), rise over run; a straightedge on the tips is its base`,
+    angle('wings.angle', 'Saw line against the glue face', (Math.atan2(rise, run) * 180) / Math.PI, {
+      formula: `atan(${rise.toFixed(2)} / ${run.toFixed(2)}), rise over run; a straightedge on the tips is its base`,
       tolerance: within(0.5, 'common practice'),
     }),
     length('wings.start', 'It begins at the blend, from the centre line', profile.runStart, {
@@ -49,9 +51,9 @@ function lines({ design, curves: { profile }, left }: Job): readonly Setting[] {
     length(
       'wings.start-height',
       'Its height there over the level of the tips’ underside',
-      start - tip + top.tip + left,
+      rise + top.tip + left,
       {
-        formula: `tip ${top.tip} + rise ${(start - tip).toFixed(2)}${more}`,
+        formula: `tip ${top.tip} + rise ${rise.toFixed(2)}${more}`,
         tolerance: within(0.2, 'common practice'),
       },
     ),
@@ -68,7 +70,7 @@ function lines({ design, curves: { profile }, left }: Job): readonly Setting[] {
           length(
             'wings.hollow-depth',
             'Deepest under the straight saw line',
-            sagitta(hollow.radius, Math.hypot(run, start - tip)),
+            sagitta(hollow.radius, Math.hypot(run, rise)),
             { formula: 'sagitta over the saw line', tolerance: within(0.2, 'common practice') },
           ),
         ]

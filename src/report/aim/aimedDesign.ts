@@ -170,6 +170,8 @@ function noEffect(path: FollowedPath, of: AimOf): DesignError {
 function outOfReach(of: AimOf, path: FollowedPath, asked: number, best: Trial): DesignError {
   const { unit } = MEASURES[of];
   const nearest = (asked + best.over).toFixed(2);
-  const allowed = `${best.over > 0 ? 'at least' : 'at most'} ${nearest} ${unit}, with ${best.value.toFixed(2)} mm at ${path}`;
+  const [group, key] = path.split('.') as ['top', 'tip'];
+  const { label } = FIELDS[group][key];
+  const allowed = `${best.over > 0 ? 'at least' : 'at most'} ${nearest} ${unit}, with “${label}” at ${best.value.toFixed(2)} mm`;
   return new DesignError([misfit(FIELD_OF[of], asked, allowed, ANOTHER)]);
 }

@@ -111,12 +111,14 @@ const TIP = 4;
 export function tipLines(curves: Curves): readonly (readonly Spot[])[] {
   const points = polygon(curves.outline, DEVIATION);
   const half = Math.max(...points.map(([x]) => x));
-  return [1, -1].map((side) =>
-    overTop(
-      curves,
-      points.filter(([x]) => side * x > half - TIP),
-    ),
-  );
+  return [1, -1].map((side) => {
+    const isTip = ([x]: Point) => side * x > half - TIP;
+    // the outline may begin in the middle of a tip: the line begins where the tip does
+    const begins = points.findIndex((p, i) => isTip(p) && !isTip(points.at(i - 1) ?? p));
+    const round = [...points.slice(begins), ...points.slice(0, begins)];
+    const ends = round.findIndex((p) => !isTip(p));
+    return overTop(curves, round.slice(0, ends));
+  });
 }
 
 /** A piece of the outline, at the top. */

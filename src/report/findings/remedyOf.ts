@@ -9,6 +9,7 @@ import type { Finding, Judged } from './finding.ts';
 import { judgedOf } from './judgedOf.ts';
 import { remedyWords } from './remedyWords.ts';
 import { RULES } from './rules.ts';
+import { volumeEstimate } from './volumeEstimate.ts';
 import { withChanges } from './withChanges.ts';
 
 /** One number that mends a finding. */
@@ -90,17 +91,20 @@ type Worth = 'clean' | 'sound' | 'worse' | 'stays' | 'refused';
 function trialOf(accepted: AcceptedDesign, finding: Finding): (knob: Knob, value: number) => Worth {
   const rule = RULES.find(({ id }) => id === finding.id);
   if (!rule) throw new Error(`there is no rule ${finding.id}`);
+  const now = judgedOf(accepted);
   // to weigh the wood takes longer than all else together: only what is about its mass is judged by it
   const others = RULES.filter(({ id }) => id !== finding.id && id !== 'mass');
   const bad = (judged: Judged) => others.flatMap((other) => other.judge(judged) ?? []);
-  const before = new Set(bad(judgedOf(accepted)).map(({ id, severity }) => `${severity} ${id}`));
+  const before = new Set(bad(now).map(({ id, severity }) => `${severity} ${id}`));
+  const stays = (judged: Judged) =>
+    rule.judge(roughly(judged, now)) !== undefined || rule.judge(judged) !== undefined;
   const known = new Map<string, Worth>();
 
   const worth = (text: DesignText): Worth => {
     const changed = accept(text);
-    const judged = changed && judgedOf(changed);
-    if (!judged) return 'refused';
-    if (rule.judge(judged)) return 'stays';
+    if (!changed) return 'refused';
+    const judged = judgedOf(changed);
+    if (stays(judged)) return 'stays';
     const fresh = bad(judged).filter(({ id, severity }) => !before.has(`${severity} ${id}`));
     if (fresh.some(({ severity }) => severity === 'error')) return 'worse';
     return fresh.some(({ severity }) => severity === 'warning') ? 'sound' : 'clean';
@@ -110,6 +114,18 @@ function trialOf(accepted: AcceptedDesign, finding: Finding): (knob: Knob, value
     const found = known.get(key) ?? worth(withChanges(accepted.text, changesOf(knob, value)));
     known.set(key, found);
     return found;
+  };
+}
+
+/** The same with its mass estimated from that of a near design: what is far off need not be weighed. */
+function roughly(judged: Judged, near: Judged): Judged {
+  const wood = ({ accepted: { curves, design } }: Judged) => volumeEstimate(curves) * design.timber.density;
+  return {
+    accepted: judged.accepted,
+    report: judged.report,
+    get massG() {
+      return (near.massG * wood(judged)) / wood(near);
+    },
   };
 }
 

@@ -11,7 +11,6 @@ const WORDS: Readonly<Record<string, string>> = {
   'footprint.sweepLength': 'Make the sweep # long',
   'footprint.cutter': 'Take a cutter of # round the outline',
   'footprint.slotBehindFront': 'Lay the slot’s middle # behind the front edge',
-  'underside.radius': 'Make the underside’s radius #',
   'top.thickness': 'Make the bridge # thick at the centre',
   'top.crownRadius': 'Make the crown’s radius #',
   'top.block': 'Make the middle block # long',

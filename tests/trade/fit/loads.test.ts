@@ -12,7 +12,9 @@ import { acceptedDesigns } from '../../support/designs.ts';
 const GLUE = { areaMm2: 155 * 32, secondMm4: (155 * 32 ** 3) / 12, toBackMm: 16, toFrontMm: 16 };
 
 function loaded(changes: Changes = {}, spoilt: (report: FitReport) => Partial<FitReport> = () => ({})) {
-  const { design, curves, fit } = acceptDesign(change(initialDesign(), changes));
+  const { design, curves, fit } = acceptDesign(
+    change(initialDesign(), { 'saddle.showing': 4.2, ...changes }),
+  );
   const report = fitReport(design, curves, fit);
   return {
     design,

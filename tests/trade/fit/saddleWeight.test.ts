@@ -9,7 +9,9 @@ import { BONE_KG_M3 } from '../../../src/trade/saddleMass.ts';
 import { type Changes, change } from '../../support/change.ts';
 
 function made(changes: Changes) {
-  const { design, curves, fit } = acceptDesign(change(initialDesign(), changes));
+  const { design, curves, fit } = acceptDesign(
+    change(initialDesign(), { 'saddle.showing': 4.2, ...changes }),
+  );
   return { curves, saddle: saddleFit(design, curves, fit) };
 }
 

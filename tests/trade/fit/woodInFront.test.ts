@@ -23,6 +23,16 @@ describe('wood in front of the slot (plane geometry)', () => {
     }
   });
 
+  test('in a round end the wall comes back: at its very end there is none beside the middle', () => {
+    const drawn = curves({ ...square, 'saddle.slotWidth': 3, 'saddle.slotLength': 70 });
+    expect(woodInFront(drawn, 35 - 1.5)).toBeCloseTo(11 - 1.5, 9);
+    expect(woodInFront(drawn, 35 - 1.5 + 0.9), '0.9 into a radius of 1.5: 1.2 beside').toBeCloseTo(
+      11 - 1.2,
+      9,
+    );
+    expect(woodInFront(drawn, 35)).toBeCloseTo(11, 9);
+  });
+
   test('a slot that leans back comes nearer by depth × sin at its foot', () => {
     const drawn = curves({ ...square, 'saddle.slotWidth': 3, 'saddle.tilt': 8, 'saddle.depth': 5 });
     const tilt = (8 * Math.PI) / 180;

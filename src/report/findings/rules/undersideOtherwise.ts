@@ -20,7 +20,8 @@ export const undersideOtherwise = rule({
       source: 'Follows from the two shapes.',
       path: 'underside.shape',
       place: [alongOutline(curves, curves.outline)],
-      mends: ['underside.radius'],
+      // the mending is no number: let the underside follow the soundboard
+      mends: [],
     };
   },
 });

@@ -1,6 +1,7 @@
 import type { Curves } from '../../../../models/curves/curves.ts';
-import { type Chain, nearestOn, type Point } from '../../../../models/curves/segment.ts';
+import type { Point } from '../../../../models/curves/segment.ts';
 import { slotFloor, slotToPart } from '../../../../models/curves/slot.ts';
+import { nearestPlace } from '../nearestPlace.ts';
 import { overTop, slotReach, slotWall } from '../places.ts';
 import { rule } from '../rule.ts';
 import { below, mm } from '../said.ts';
@@ -45,7 +46,7 @@ function thinnest(curves: Curves): Thinnest {
   for (const [u, v] of frontWall(curves)) {
     for (const atFloor of [false, true]) {
       const [x, y] = slotToPart(slot, profile.thickness, u, v, atFloor ? slotFloor(slot, u) : 0);
-      const near = nearest(outline, [x, y]);
+      const near = nearestPlace(outline, [x, y]);
       if (near.distance < best.wood) best = { wood: near.distance, from: [x, y], to: near.point, atFloor };
       if (slot.tilt === 0) break;
     }
@@ -68,10 +69,4 @@ function frontWall(curves: Curves): readonly Point[] {
     ];
   });
   return slot.roundEnds ? [...wall, ...ends] : wall;
-}
-
-function nearest(chain: Chain, p: Point) {
-  return chain
-    .map((segment) => nearestOn(segment, p))
-    .reduce((best, one) => (one.distance < best.distance ? one : best));
 }

@@ -1,4 +1,5 @@
-import { nearestOn, type Point } from '../../../../models/curves/segment.ts';
+import type { Point } from '../../../../models/curves/segment.ts';
+import { nearestPlace } from '../nearestPlace.ts';
 import { between } from '../places.ts';
 import { PRACTICE, rule } from '../rule.ts';
 import { below, mm } from '../said.ts';
@@ -10,9 +11,7 @@ export const woodBehindPins = rule({
   judge: ({ accepted: { design, curves } }) => {
     const { behindPins: limit } = design.limits;
     const thin = curves.pins.flatMap((pin) => {
-      const near = curves.outline
-        .map((segment) => nearestOn(segment, pin.at))
-        .reduce((best, one) => (one.distance < best.distance ? one : best));
+      const near = nearestPlace(curves.outline, pin.at);
       const wood = near.distance - pin.reach;
       if (!below(wood, limit)) return [];
       const share = pin.reach / near.distance;

@@ -1,0 +1,9 @@
+import { figuresOf, type Weighed } from '../../../src/app/figures/figuresOf.ts';
+import { acceptDesign } from '../../../src/design/acceptDesign.ts';
+import { initialDesign } from '../../../src/design/initial.ts';
+import { type Changes, change } from '../../support/change.ts';
+
+/** What the initial design, everything solved, with some fields changed, comes to. */
+export function weighed(changes: Changes = {}): Weighed {
+  return figuresOf(acceptDesign(change(initialDesign(), changes)));
+}
