@@ -92,8 +92,9 @@ test('in the section along it the slot is as deep as the design says, and stops 
     const { slot, profile } = curves;
     const highest = (u: number) => Math.max(...heightsAt(piece.outer, u));
     const name = design.guitar.name;
-    // at the middle, whatever the floor's shape
-    expect(profile.thickness - highest(0.01), name).toBeCloseTo(slot.depth * Math.cos(slot.tilt), 3);
+    // derived: an upright plane through a leaning slot's middle at half its depth meets the floor behind its middle
+    const [c, s] = [Math.cos(slot.tilt), Math.sin(slot.tilt)];
+    expect(profile.thickness - highest(0.01), name).toBeCloseTo(slot.depth * (c + (s * s) / (2 * c)), 3);
     if (!slot.roundEnds) continue;
     for (const side of [-1, 1]) {
       const step = highest(side * (slot.halfLength + 0.05)) - highest(side * (slot.halfLength - 0.05));
