@@ -1,9 +1,10 @@
 import type { AcceptedDesign } from '../../design/acceptDesign.ts';
 import { applies } from '../../design/applies.ts';
+import type { Typed } from '../../design/design.ts';
 import { isNumberField, type NumberField } from '../../design/fields/kinds.ts';
 import { fieldsOf, GROUPS } from '../../design/fields.ts';
 import type { SolvablePath } from '../../trade/fit/placeDesign.ts';
-import type { Remedy } from './remedyOf.ts';
+
 import { withChanges } from './withChanges.ts';
 
 export const HUNDREDTH = 0.01;
@@ -33,6 +34,6 @@ export function knobAt({ text, design, fit }: AcceptedDesign, path: string): Kno
   return { path, field, now, choice, asked: solved?.by === 'set' ? solved.solved : undefined };
 }
 
-export function changesOf({ path, choice }: Knob, value: number): Remedy['changes'] {
+export function changesOf({ path, choice }: Knob, value: number): Readonly<Record<string, Typed>> {
   return { ...(choice && { [choice]: 'set' }), [path]: value };
 }
