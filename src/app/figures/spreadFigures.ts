@@ -1,6 +1,6 @@
+import type { Weighed } from '../../report/compare/comparison.ts';
 import { fixed } from '../../report/said.ts';
 import { balance, type Figure } from './figure.ts';
-import type { Weighed } from './figuresOf.ts';
 
 /** Where the wood balances, and how it resists being turned about three lines through that place; holes as reamed. */
 export function spreadFigures({ accepted, figures }: Weighed): readonly Figure[] {

@@ -1,9 +1,9 @@
 import type { Point } from '../../../models/curves/segment.ts';
 import { slotReach } from '../../../models/curves/slotReach.ts';
 import type { StiffnessAt } from '../../report/bendingFigures.ts';
+import type { Weighed } from '../../report/compare/comparison.ts';
 import { plain } from '../../report/said.ts';
 import { type Drawn, type Mark, stroke, WIDTH, word } from '../picture/mark.ts';
-import type { Weighed } from './figuresOf.ts';
 import { ticks } from './ticks.ts';
 
 const HEIGHT = 206;
