@@ -4,6 +4,7 @@ import { useApp } from '../store/useApp.ts';
 import { FindingCard } from './FindingCard.tsx';
 import './findings.css';
 import { sayCounts } from './severityWords.ts';
+import { Watched } from './Watched.tsx';
 
 /** Everything the trade's rules say of the design. One that is chosen shows its place on the part. */
 export function Findings() {
@@ -31,6 +32,7 @@ export function Findings() {
             </li>
           ))}
       </ul>
+      <Watched />
     </section>
   );
 }
