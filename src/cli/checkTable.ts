@@ -1,3 +1,5 @@
+import { fieldsOf, GROUPS } from '../design/fields.ts';
+import { sayCounts, severityWord } from '../report/findings/severityWords.ts';
 import type { DesignCheck, FindingCheck } from './checkOf.ts';
 import { wrapText } from './wrapText.ts';
 
@@ -5,12 +7,17 @@ import { wrapText } from './wrapText.ts';
 const [WIDTH, IN] = [100, '  '];
 
 /** What the rules found of one design as a person reads it on a terminal. */
-export function checkTable({ name, counts, findings }: DesignCheck): string {
-  const head = `${name} · ${times(counts.error, 'error')} · ${times(counts.warning, 'warning')} · ${times(counts.note, 'note')}`;
+export function checkTable({ name, findings }: DesignCheck): string {
+  const head = `${name} · ${sayCounts(findings) || 'nothing found'}`;
   return `${[head, ...findings.map((one) => ['', ...finding(one)].join('\n'))].join('\n')}\n`;
 }
 
-const times = (count: number, what: string) => `${count} ${what}${count === 1 ? '' : 's'}`;
+/** A field as the form names it, and its path. */
+function named(path: string): string {
+  const [group, key = ''] = path.split('.');
+  const field = GROUPS.flatMap((name) => (name === group ? [fieldsOf(name)[key]] : []))[0];
+  return field ? `${field.label} (${path})` : path;
+}
 
 function finding({
   id,
@@ -26,12 +33,12 @@ function finding({
     ['found', found],
     ['limit', limit],
     ['source', source],
-    ['look at', path],
+    ['look at', named(path)],
     ...(remedy ? [['remedy', `${remedy.text}.`]] : []),
   ];
   const wide = Math.max(...rows.map(([what = '']) => what.length));
   return [
-    `${severity}: ${id}`,
+    `${severityWord(severity)} (${id})`,
     ...wrapText(text, WIDTH - IN.length).map((line) => IN + line),
     ...rows.flatMap(([what = '', said = '']) =>
       wrapText(said, WIDTH - IN.length - wide - 2).map(

@@ -24,10 +24,13 @@ else there: one object for one design, an array for several, in their order, wit
     properties             drilled, reamed: volume, centre of mass, inertia of volume about it (mm⁵)
     glue                   areaMm2, centroidMm, secondMm4, frontMm and backMm from its centroid to the edges
     bending                along[] (x, stiffnessNm2), midNm2, braceMm, deflectionMm under 100 N in the
-                           middle, twistDegPerNm (an estimate), and parts[]: wings and middle block
+                           middle, twistDegPerNm (an estimate), and parts[]: name, from, to, massG, leastNm2 and
+                           deflectionShare of wings and middle block
     loads                  pullN, coupleNm, glue (MPa) and by string what saddle, slot and pin bear
-  sensitivity[]            by dimension: massG and stiffnessNm2 for 0.1 mm more
-  aimed                    what follows the aim: path, value, asked, reached; null without one
+  sensitivity[]            by dimension: path, label, value (mm), and for 0.1 mm more massG, stiffnessNm2 in the
+                           middle, and stiffnessShare of it
+  aimed                    of what is aimed at (mass, stiffness, tip); path and value of what follows; asked and
+                           reached, in the aim's unit; null without an aim
   caution                  what must be said wherever load figures are shown
 
   --as drilled|reamed      (drilled)

@@ -1,11 +1,12 @@
 import type { Holes } from '../../models/curves/curves.ts';
 import type { SolidFigures } from '../../models/solid/solidFigures.ts';
-import { massG, type SurfaceFigures, surfaceFigures } from '../../models/surface/figures.ts';
+import { type SurfaceFigures, surfaceFigures } from '../../models/surface/figures.ts';
 import type { Geometry } from '../../workers/geometry.ts';
 import type { AcceptedDesign } from '../design/acceptDesign.ts';
 import type { Aimed } from '../report/aim/aimedDesign.ts';
 import { type PartFigures, partFigures } from '../report/partFigures.ts';
 import { type Sensitivity, sensitivity } from '../report/sensitivity.ts';
+import { woodMass } from '../report/woodMass.ts';
 import { fitReport } from '../trade/fit/fitReport.ts';
 import { LOAD_CAUTION } from '../trade/loadCaution.ts';
 
@@ -39,13 +40,12 @@ export async function figuresOf(
 ): Promise<DesignFigures> {
   const { text, design, curves, fit, aimed } = accepted;
   const { figures: solid } = await geometry.solid(text, holes);
-  const surfaces = { drilled: surfaceFigures(curves, 'drilled'), reamed: surfaceFigures(curves, 'reamed') };
-  const mass = (as: Holes) => massG(surfaces[as].volumeMm3, design.timber.density);
+  const mass = (as: Holes) => woodMass(design, curves, as);
   return {
     name: design.guitar.name,
     holes,
     solid,
-    surface: surfaces[holes],
+    surface: surfaceFigures(curves, holes),
     massG: mass(holes),
     massByHolesG: { drilled: mass('drilled'), reamed: mass('reamed') },
     centroidMm: solid.centroidMm,

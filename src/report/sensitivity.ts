@@ -1,10 +1,10 @@
 import type { Curves } from '../../models/curves/curves.ts';
 import { drawCurves } from '../../models/curves/drawCurves.ts';
-import { massG, surfaceFigures } from '../../models/surface/figures.ts';
 import type { Design } from '../design/design.ts';
 import { fieldsOf } from '../design/fields.ts';
 import { DesignError } from '../design/problem.ts';
 import { midStiffness } from './midStiffness.ts';
+import { woodMass } from './woodMass.ts';
 
 /** What a tenth of a millimetre more of one dimension does. */
 export interface Sensitivity {
@@ -65,10 +65,10 @@ export function sensitivity(design: Design, curves: Curves): readonly Sensitivit
   });
 }
 
-function measured({ timber }: Design, curves: Curves) {
+function measured(design: Design, curves: Curves) {
   return {
-    mass: massG(surfaceFigures(curves, 'reamed').volumeMm3, timber.density),
-    stiffness: midStiffness(curves, timber.stiffness),
+    mass: woodMass(design, curves, 'reamed'),
+    stiffness: midStiffness(curves, design.timber.stiffness),
   };
 }
 

@@ -14,8 +14,3 @@ export function inharmonicity(
   const d = coreDiameterMm(string) / 1000;
   return (Math.PI ** 3 * modulusPa * d ** 4) / (64 * tensionN * lengthM ** 2);
 }
-
-/** How far partial n lies above n times the ideal string's fundamental, cents (S7). */
-export function partialCents(b: number, partial: number): number {
-  return (600 / Math.LN2) * Math.log1p(b * partial ** 2);
-}

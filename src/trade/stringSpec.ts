@@ -44,8 +44,3 @@ export function coreDiameterMm(string: StringSpec): number {
 export function coreAreaM2(string: StringSpec): number {
   return (Math.PI / 4) * (coreDiameterMm(string) / 1000) ** 2;
 }
-
-/** Thickness of the wrap's wire, mm: 0 for a plain string, and negative if a core is thicker than its string. */
-export function wrapWireMm(string: StringSpec): number {
-  return (string.diameterMm - coreDiameterMm(string)) / 2;
-}

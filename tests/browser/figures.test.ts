@@ -56,9 +56,7 @@ describe('figures, by the page', () => {
     page,
   }) => {
     const stiffness = figure(page, MIDDLE);
-    expect(await stiffness.locator('.figure-share').textContent()).toMatch(
-      /^\d+ % of usual bridge, invented$/,
-    );
+    expect(await stiffness.locator('.figure-share').textContent()).toMatch(/^\d+ % of our usual bridge$/);
     await stiffness.locator('summary').click();
     await eventually(() => stiffness.textContent()).toContain('Bending stiffness: E·I');
     expect(await stiffness.locator('.source').textContent()).toContain('Derived here: the standard beam');
@@ -120,7 +118,7 @@ describe('two designs side by side, by the page', () => {
 
   test('a starter is compared with: outlines, dimensions, figures and curves', async ({ page }) => {
     await turnTo(page, 'Compare');
-    await eventually(() => heading(page)).toBe('Against usual bridge, invented');
+    await eventually(() => heading(page)).toBe('Against our usual bridge');
     await page.getByRole('button', { name: 'Choose another reference' }).click();
     await page.locator('dialog .starters button', { hasText: 'Gannet' }).click();
     await eventually(() => heading(page)).toBe('Against Gannet');

@@ -105,18 +105,16 @@ describe('JSON', () => {
 
 test('a table says each finding with limit, source and remedy, in lines that fit a terminal', async () => {
   const { out } = await call(['check', '--table', at('wrong.json'), at('thin.json')]);
-  expect(out).toContain('Wrong · 1 error · 0 warnings · 1 note');
-  expect(out).toContain('error: cutter-too-wide');
+  expect(out).toContain('Wrong · 1 can’t work, 1 note');
+  expect(out).toContain('can’t work (cutter-too-wide)');
   expect(out).toMatch(/remedy +Take a cutter of 3\.2 mm for the slot\./);
   expect(out).toMatch(/limit +2\.5 to 4 mm/);
   expect(out).toMatch(/source +Common practice, no source\./);
-  expect(out).toMatch(/look at +top\.tip/);
+  expect(out).toMatch(/look at +Wing tip \(top\.tip\)/);
   for (const line of out.split('\n')) expect(textWidth(line), line).toBeLessThanOrEqual(100);
 });
 
-test('the table of a design of which nothing is found is its name and three noughts', async () => {
+test('the table of a design of which nothing is found says so beside its name', async () => {
   const quiet = writeDesign(design({ 'guitar.name': 'Quiet', 'saddle.filed': 'straight' }));
-  expect((await call(['check', '--table', '-'], { stdin: quiet })).out).toBe(
-    'Quiet · 0 errors · 0 warnings · 0 notes\n',
-  );
+  expect((await call(['check', '--table', '-'], { stdin: quiet })).out).toBe('Quiet · nothing found\n');
 });

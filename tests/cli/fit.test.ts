@@ -127,7 +127,7 @@ test('a saddle too short for its strings is null, with the remark', async () => 
   const printed = await fitAt('short.json');
   expect(printed.saddle).toEqual({ lengthMm: 52, blankMm: null, topMm: null });
   expect(printed.remarks).toContainEqual(
-    expect.objectContaining({ id: 'saddle-too-short', text: expect.stringContaining('52.0 mm') }),
+    expect.objectContaining({ id: 'saddle-too-short', text: expect.stringContaining('52 mm') }),
   );
 });
 

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
-import { inharmonicity, partialCents } from '../../src/trade/inharmonicity.ts';
+import { inharmonicity } from '../../src/trade/inharmonicity.ts';
 import { massPerLength } from '../../src/trade/massPerLength.ts';
 import { coreAreaM2, plainString, STEEL_MODULUS_PA, woundString } from '../../src/trade/stringSpec.ts';
+import { partialCents } from '../support/partialCents.ts';
 
 const string = plainString(0.3048);
 const b = inharmonicity(string, 103.62, 0.64516);

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { CENTS_PER_LN } from '../../src/trade/centsError.ts';
 import { stiffnessFactor } from '../../src/trade/endCondition.ts';
-import { inharmonicity, partialCents } from '../../src/trade/inharmonicity.ts';
+import { inharmonicity } from '../../src/trade/inharmonicity.ts';
 import { LIGHT_SET, lightSetups, lightTensions, SCALE_MM } from '../support/lightSet.ts';
+import { partialCents } from '../support/partialCents.ts';
 import { type End, stiffStringRatio } from '../support/stiffString.ts';
 
 /* The vibrating stiff string solved as a matrix eigenproblem, against the formulas for it (derived). */

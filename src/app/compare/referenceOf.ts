@@ -3,7 +3,7 @@ import { type Accepted, judge } from '../store/judge.ts';
 import type { Reference } from '../store/state.ts';
 
 /** What is compared with as long as nothing else is chosen: the design of all defaults. */
-export const USUAL: Reference = { name: 'usual bridge, invented', text: initialDesign() };
+export const USUAL: Reference = { name: 'our usual bridge', text: initialDesign() };
 
 /** A design to compare with that can be made. */
 export interface Against {

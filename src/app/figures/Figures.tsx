@@ -14,6 +14,7 @@ import { LoadTables } from './LoadTables.tsx';
 import { loadFigures } from './loadFigures.ts';
 import { massByPart } from './massByPart.ts';
 import { massFigures } from './massFigures.ts';
+import { PartTable } from './PartTable.tsx';
 import { pairsOf } from './pairs.ts';
 import { StiffnessPlot } from './StiffnessPlot.tsx';
 import { shapeFigures } from './shapeFigures.ts';
@@ -49,12 +50,13 @@ export function Figures() {
       <h3>Mass</h3>
       <FigureList figures={massFigures(bench, pairs)} of={name} />
       <FigureList figures={spreadFigures(bench)} />
-      <h3>Mass by part, the nut upward</h3>
+      <h3>Mass and stiffness by part, the nut upward</h3>
       <Picture
         name="parts"
         drawn={barPicture(parts)}
         label={parts.map((part) => `${part.name} ${part.text}`).join(', ')}
       />
+      <PartTable parts={bench.figures.bending.parts} />
       <h3>Stiffness</h3>
       <FigureList figures={stiffnessFigures(bench, pairs)} of={name} />
       <StiffnessPlot bench={bench} reference={reference} name={name} />

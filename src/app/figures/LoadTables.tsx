@@ -1,7 +1,7 @@
+import type { Weighed } from '../../report/compare/comparison.ts';
 import { StringTable } from '../fit/StringTable.tsx';
 import { useShown } from '../fit/useShown.ts';
 import { reportOf } from '../store/reportOf.ts';
-import type { Weighed } from './figuresOf.ts';
 import { loadColumns } from './loadColumns.ts';
 import { whyNoLoad } from './whyNoLoad.ts';
 

@@ -1,7 +1,7 @@
+import type { Weighed } from '../../report/compare/comparison.ts';
 import { fixed } from '../../report/said.ts';
 import { Key } from '../picture/Key.tsx';
 import { Picture } from '../picture/Picture.tsx';
-import type { Weighed } from './figuresOf.ts';
 import { stiffnessPicture } from './stiffnessPicture.ts';
 
 interface Props {

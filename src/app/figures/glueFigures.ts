@@ -1,7 +1,7 @@
+import type { Weighed } from '../../report/compare/comparison.ts';
 import { fixed } from '../../report/said.ts';
 import { sourced } from '../fit/sourced.ts';
 import type { Figure } from './figure.ts';
-import type { Weighed } from './figuresOf.ts';
 import { type Pairs, pairFigure } from './pairs.ts';
 
 /** The glued face, and what it bears. */

@@ -1,6 +1,6 @@
+import type { Weighed } from '../../report/compare/comparison.ts';
 import { fixed } from '../../report/said.ts';
 import type { Figure } from './figure.ts';
-import type { Weighed } from './figuresOf.ts';
 import { type Pairs, pairFigure } from './pairs.ts';
 
 /** What all strings together do to the bridge, and the most that one of them does. */

@@ -1,9 +1,9 @@
 import type { NumberField } from '../../design/fields/kinds.ts';
 import { FIELDS } from '../../design/fields.ts';
+import type { Weighed } from '../../report/compare/comparison.ts';
 import { fixed } from '../../report/said.ts';
 import { timberSource } from '../../trade/timberSource.ts';
 import type { Figure } from './figure.ts';
-import type { Weighed } from './figuresOf.ts';
 import { type Pairs, pairFigure } from './pairs.ts';
 
 /** What the bridge weighs, alone and with saddle and pins where they are weighed. */

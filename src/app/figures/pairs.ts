@@ -1,8 +1,7 @@
-import { comparison, type Pair } from '../../report/compare/comparison.ts';
+import { comparison, type Pair, type Weighed } from '../../report/compare/comparison.ts';
 import { fixed } from '../../report/said.ts';
 import { sourced } from '../fit/sourced.ts';
 import type { Figure } from './figure.ts';
-import type { Weighed } from './figuresOf.ts';
 
 /** The numbers by which designs are compared, of the reference (a) and of the design on the bench (b), by their ids. */
 export type Pairs = ReadonlyMap<string, Pair>;

@@ -1,6 +1,6 @@
+import type { Weighed } from '../../report/compare/comparison.ts';
 import { fixed } from '../../report/said.ts';
 import { balance, type Figure } from './figure.ts';
-import type { Weighed } from './figuresOf.ts';
 
 /** Where the wood balances, and how it resists being turned about three lines through that place; holes as reamed. */
 export function spreadFigures({ accepted, figures }: Weighed): readonly Figure[] {
@@ -9,14 +9,13 @@ export function spreadFigures({ accepted, figures }: Weighed): readonly Figure[]
   const [x, y, z] = centroidMm;
   // kg/m³ to kg/mm³
   const turned = (mm5: number) => mm5 * timber.density * 1e-9;
-  const products = [inertiaMm5.xy, inertiaMm5.xz, inertiaMm5.yz].map((one) => fixed(turned(one), 3));
   const source =
     'Derived here: the wood is taken as even throughout; holes as reamed, without saddle and pins.';
   const about = (line: string, mm5: number, formula: string): Figure => ({
     label: `Inertia about ${line}`,
     value: fixed(turned(mm5), 2),
     unit: 'kg·mm²',
-    formula: `${formula}. Products of inertia xy, xz, yz: ${products.join(', ')} kg·mm².`,
+    formula,
     source,
     path: 'timber.density',
   });

@@ -1,12 +1,12 @@
 import { TEST_FORCE } from '../../report/bendingFigures.ts';
+import type { Weighed } from '../../report/compare/comparison.ts';
 import { fixed } from '../../report/said.ts';
 import { braceSource, timberSource } from '../../trade/timberSource.ts';
 import type { Figure } from './figure.ts';
-import type { Weighed } from './figuresOf.ts';
 import { type Pairs, pairFigure } from './pairs.ts';
 
 /** How stiff the bridge is along its length, what brace it equals, and how it twists. */
-export function stiffnessFigures({ accepted, figures, parts }: Weighed, pairs: Pairs): readonly Figure[] {
+export function stiffnessFigures({ accepted, figures }: Weighed, pairs: Pairs): readonly Figure[] {
   const { timber, footprint, top } = accepted.design;
   const { midNm2 } = figures.bending;
   const secondMm4 = (midNm2 * 1000) / timber.stiffness;
@@ -35,14 +35,6 @@ export function stiffnessFigures({ accepted, figures, parts }: Weighed, pairs: P
       `on supports under both tips, ${footprint.length} mm apart, ${TEST_FORCE} N half way; ${e}`,
       { path: 'top.thickness' },
     ),
-    {
-      label: 'Of that give, in the block',
-      value: fixed(100 * parts.block.flexShare, 0),
-      unit: '%',
-      formula: `∫ m²/(E·I) dx over the block, as a share of the whole; wings ${fixed(100 * parts.leftWing.flexShare, 0)} % left and ${fixed(100 * parts.rightWing.flexShare, 0)} % right, as seen with the nut upward`,
-      source: 'Derived here: the standard beam of varying section; what shear adds is left out.',
-      path: 'top.block',
-    },
     ...pairFigure(pairs, 'twist', `block ${top.block} mm long, ${e}`, { path: 'top.block' }),
   ];
 }

@@ -1,9 +1,9 @@
-import type { Curves } from '../../../models/curves/curves.ts';
 import type { Point } from '../../../models/curves/segment.ts';
+import { slotReach } from '../../../models/curves/slotReach.ts';
 import type { StiffnessAt } from '../../report/bendingFigures.ts';
+import type { Weighed } from '../../report/compare/comparison.ts';
 import { plain } from '../../report/said.ts';
 import { type Drawn, type Mark, stroke, WIDTH, word } from '../picture/mark.ts';
-import type { Weighed } from './figuresOf.ts';
 import { ticks } from './ticks.ts';
 
 const HEIGHT = 206;
@@ -60,7 +60,7 @@ export function stiffnessPicture(bench: Weighed, reference: Weighed): Drawn {
 /** Block, slot and pins where they lie along the bridge. */
 function strip({ accepted: { curves, design } }: Weighed, across: (x: number) => number): readonly Mark[] {
   const half = design.top.block / 2;
-  const slot = slotReach(curves);
+  const slot = slotReach(curves) * Math.cos(curves.slot.angle);
   return [
     {
       kind: 'line',
@@ -93,9 +93,4 @@ function strip({ accepted: { curves, design } }: Weighed, across: (x: number) =>
       'soft',
     ),
   ];
-}
-
-/** How far the slot reaches from the middle, mm; an open one ends where the block does. */
-function slotReach({ slot, profile }: Curves): number {
-  return Math.min(slot.halfLength * Math.cos(slot.angle), profile.crownEnd);
 }

@@ -1,6 +1,7 @@
+import type { Weighed } from '../../report/compare/comparison.ts';
 import { type Against, referenceOf } from '../compare/referenceOf.ts';
 import { useApp } from '../store/useApp.ts';
-import { figuresOf, type Weighed } from './figuresOf.ts';
+import { figuresOf } from './figuresOf.ts';
 
 /** The design that is compared with, and what it comes to. */
 export function useReference(): Against & { readonly reference: Weighed } {

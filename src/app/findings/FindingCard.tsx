@@ -1,8 +1,8 @@
 import type { Finding } from '../../report/findings/finding.ts';
+import { severityWord } from '../../report/findings/severityWords.ts';
 import type { Accepted } from '../store/judge.ts';
 import { useAppStore } from '../store/useApp.ts';
 import { RemedyButton } from './RemedyButton.tsx';
-import { severityWord } from './severityWords.ts';
 
 interface Props {
   readonly accepted: Accepted;

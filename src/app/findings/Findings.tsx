@@ -3,7 +3,8 @@ import { judge } from '../store/judge.ts';
 import { useApp } from '../store/useApp.ts';
 import { FindingCard } from './FindingCard.tsx';
 import './findings.css';
-import { sayCounts } from './severityWords.ts';
+import { sayCounts } from '../../report/findings/severityWords.ts';
+import { Watched } from './Watched.tsx';
 
 /** Everything the trade's rules say of the design. One that is chosen shows its place on the part. */
 export function Findings() {
@@ -31,6 +32,7 @@ export function Findings() {
             </li>
           ))}
       </ul>
+      <Watched />
     </section>
   );
 }

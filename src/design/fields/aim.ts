@@ -3,7 +3,7 @@ import { bending, choice, type Field, length, mass } from './kinds.ts';
 export const aim = {
   of: choice(
     'Aim at',
-    { none: 'nothing', mass: 'a mass', stiffness: 'a stiffness in the middle', tip: 'a height at the tips' },
+    { none: 'nothing', mass: 'a mass', stiffness: 'a stiffness in the middle', tip: 'a wall at the tips' },
     'none',
     'What the bridge must come to; one dimension then follows.',
   ),
@@ -15,7 +15,7 @@ export const aim = {
     0.1,
     'Bending stiffness E·I along the bridge at the middle, slot and holes taken out.',
   ),
-  tip: length('Height aimed at', [0.2, 9], 2, 0.1, 'What stands of a tip’s end wall under the top edge.'),
+  tip: length('Wall at the tips', [0.2, 9], 2, 0.1, 'What stands of a tip’s end wall under the top edge.'),
   follows: choice(
     'Follows',
     {

@@ -70,7 +70,7 @@ export const limits = {
   tipLeast: length('Wing tip, least', [0.5, 10], 2.5, 0.1, 'Least thickness of the wing tips.'),
   tipMost: length('Wing tip, most', [0.5, 12], 4, 0.1, 'Most thickness of the wing tips.'),
   tipWall: length(
-    'Left under the edge',
+    'Wall at the tips',
     [0.1, 5],
     1,
     0.1,

@@ -1,10 +1,11 @@
+import { slotReach } from '../../../models/curves/slotReach.ts';
 import { topHeight } from '../../../models/curves/topHeight.ts';
 import { massG, surfaceFigures } from '../../../models/surface/figures.ts';
+import { woodUnderSlot } from '../../report/woodUnderSlot.ts';
 import { type Job, slotOn, trebleSign } from '../job.ts';
 import { slotJig } from '../slotJig.ts';
 import { length, mass, type Setting, type Step } from '../step.ts';
 import { CROWN, general, PIN_PLACE, SLOT_DEPTH, SLOT_PLACE, SLOT_WIDTH, within } from '../tolerances.ts';
-import { woodUnder } from '../woodUnder.ts';
 
 /** The finished bridge measured over, before it is glued. */
 export function check(job: Job): Step {
@@ -30,7 +31,7 @@ function settings(job: Job): readonly Setting[] {
     const z = topHeight(profile, u * Math.cos(slot.angle));
     return slotOn(job, u, z)[1] - edges.backMiddle;
   };
-  const half = slot.roundEnds ? slot.halfLength : profile.crownEnd / Math.cos(slot.angle);
+  const half = slotReach(curves);
   const bySquare = 'from the back edge on the centre line, by square';
   const ends = (['treble', 'bass'] as const).map((end) =>
     length(
@@ -71,7 +72,7 @@ function settings(job: Job): readonly Setting[] {
       tolerance: SLOT_DEPTH,
     }),
     ...ends,
-    length('check.wood-under', 'Least wood under the slot', woodUnder(curves), {
+    length('check.wood-under', 'Least wood under the slot', woodUnderSlot(curves), {
       formula: 'its floor over the glue face, along both walls',
     }),
     length('check.pin-spread', 'First to last pin', pins.spread, {

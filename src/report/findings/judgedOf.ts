@@ -1,6 +1,6 @@
-import { massG, surfaceFigures } from '../../../models/surface/figures.ts';
 import type { AcceptedDesign } from '../../design/acceptDesign.ts';
 import { type FitReport, fitReport } from '../../trade/fit/fitReport.ts';
+import { woodMass } from '../woodMass.ts';
 import type { Judged } from './finding.ts';
 
 /** What the rules judge an accepted design by. Its mass is worked out when a rule first asks for it, and once. */
@@ -13,7 +13,7 @@ export function judgedOf(
     accepted,
     report,
     get massG() {
-      mass ??= massG(surfaceFigures(accepted.curves, 'reamed').volumeMm3, accepted.design.timber.density);
+      mass ??= woodMass(accepted.design, accepted.curves, 'reamed');
       return mass;
     },
   };

@@ -2,6 +2,7 @@ import { polygon } from '../../../models/curves/chain.ts';
 import type { Curves } from '../../../models/curves/curves.ts';
 import { type Chain, distance, type Point } from '../../../models/curves/segment.ts';
 import { slotFloor, slotToPart } from '../../../models/curves/slot.ts';
+import { slotReach } from '../../../models/curves/slotReach.ts';
 import { topHeight } from '../../../models/curves/topHeight.ts';
 import { blankOf } from '../../../models/surface/parts.ts';
 import type { Judged, Spot } from './finding.ts';
@@ -70,13 +71,6 @@ export function saddleUnder({ accepted: { curves }, report }: Judged, i: number)
     [x, y, z + LIFT],
     [crown.at[0], crown.at[1], crown.height + LIFT],
   ];
-}
-
-/** How far to either side a slot lies in wood that stands full, mm along it. */
-export function slotReach({ slot, profile }: Pick<Curves, 'slot' | 'profile'>): number {
-  return slot.roundEnds
-    ? slot.halfLength
-    : Math.min(slot.halfLength, profile.crownEnd / Math.cos(slot.angle));
 }
 
 /** One of the slot's walls where it comes out of the top: 1 the front, −1 the back. */

@@ -38,7 +38,7 @@ const WORDS: Readonly<Record<string, string>> = {
   'action.treble': 'Make the action # at the treble',
   'action.bass': 'Make the action # at the bass',
   'aim.mass': 'Aim at #',
-  'aim.tip': 'Aim at a tip’s wall of #',
+  'aim.tip': 'Aim at a wall of # at the tips',
 };
 
 /** Every field that a remedy may change. */

@@ -1,5 +1,6 @@
 import type { Curves, Pin } from '../../../models/curves/curves.ts';
 import { holeRadius } from '../../../models/curves/holeRadius.ts';
+import { slotReach } from '../../../models/curves/slotReach.ts';
 import { undersideHeight } from '../../../models/curves/underside.ts';
 import type { Design } from '../../design/design.ts';
 import { frontWall } from '../frontWall.ts';
@@ -49,7 +50,7 @@ export function loads(
   { saddle, breaks }: Pick<FitReport, 'saddle' | 'breaks'>,
   glue: GlueFace,
 ): Loads {
-  const { slot, profile } = curves;
+  const { slot } = curves;
   const pulls = fit.strings.map(({ tensionN }, i) => ({
     tensionN,
     heightMm: fit.height.undersides[i] as number,
@@ -57,10 +58,8 @@ export function loads(
   const pullN = pulls.reduce((sum, { tensionN }) => sum + tensionN, 0);
   const coupleNm = stringCouple(pulls);
   const cos = Math.cos(slot.angle);
-  // an open slot is carried on in the air beyond the block
-  const halfLength = Math.min(slot.halfLength, profile.crownEnd / cos);
   const places = fit.strings.map(({ x }) => x / cos);
-  const shares = slotShares(places, halfLength);
+  const shares = slotShares(places, slotReach(curves));
   return {
     pullN,
     coupleNm,

@@ -37,7 +37,7 @@ describe('the reference design', () => {
   test('is the usual bridge until another is taken, which is remembered', () => {
     const kept = storage();
     expect(rememberedReference()).toBeUndefined();
-    expect(referenceOf(undefined).name).toBe('usual bridge, invented');
+    expect(referenceOf(undefined).name).toBe('our usual bridge');
     const store = createAppStore({ text: text() });
     const plover = { name: 'Plover', text: text({ 'top.tip': 4 }) };
     takeReference(store, plover);

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Figure } from '../../../src/app/figures/figure.ts';
 import { percent } from '../../../src/app/figures/figure.ts';
-import type { Weighed } from '../../../src/app/figures/figuresOf.ts';
 import { glueFigures } from '../../../src/app/figures/glueFigures.ts';
 import { loadColumns } from '../../../src/app/figures/loadColumns.ts';
 import { loadFigures } from '../../../src/app/figures/loadFigures.ts';
@@ -12,6 +11,7 @@ import { stiffnessFigures } from '../../../src/app/figures/stiffnessFigures.ts';
 import { tenthRows } from '../../../src/app/figures/tenthRows.ts';
 import { placeOf } from '../../../src/app/store/fieldAt.ts';
 import { reportOf } from '../../../src/app/store/reportOf.ts';
+import type { Weighed } from '../../../src/report/compare/comparison.ts';
 import { headlines } from '../../../src/report/headlines.ts';
 import { sensitivity } from '../../../src/report/sensitivity.ts';
 import { sayGrounds } from '../../../src/trade/formulas.ts';
@@ -96,6 +96,8 @@ test('inertia is that of the wood about its centre: a heavier timber has more, i
     'Inertia about the upright',
   ])
     expect(numberOf(heavy, label) / numberOf(light, label), label).toBeCloseTo(1.2, 2);
+  // products are for programs: they stand in the command line's figures alone
+  for (const { formula } of light) expect(formula).not.toContain('roducts');
   // a thin plate: what it has about the upright is the sum of the other two, but for its thickness (derived)
   const sum =
     numberOf(light, 'Inertia about its length') + numberOf(light, 'Inertia about the strings’ line');

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { barPicture } from '../../../src/app/figures/barPicture.ts';
 import { massByPart } from '../../../src/app/figures/massByPart.ts';
+import { partRows } from '../../../src/app/figures/partRows.ts';
 import { stiffnessPicture } from '../../../src/app/figures/stiffnessPicture.ts';
 import { ticks } from '../../../src/app/figures/ticks.ts';
 import { WIDTH } from '../../../src/app/picture/mark.ts';
@@ -93,7 +94,15 @@ describe.each(
     for (const { name, value } of bars)
       expect(lengthOf(name) / lengthOf('middle block'), name).toBeCloseTo(value / (bars[1]?.value ?? 0), 9);
     const wood = bars.slice(0, 3).reduce((sum, { value }) => sum + value, 0);
-    const { mass } = bench.figures;
+    const { mass, bending } = bench.figures;
+    const rows = partRows(bending.parts);
+    expect(rows.map(({ name, mass: grams }) => `${name} ${grams} g`)).toEqual(
+      bars.slice(0, 3).map(({ name, text }) => `${name} ${text}`),
+    );
+    const give = rows.reduce((sum, row) => sum + Number(row.give), 0);
+    expect(Math.abs(give - 100), 'shares of the give, rounded').toBeLessThanOrEqual(1);
+    const least = Math.min(...rows.map((row) => Number(row.least)));
+    expect(least).toBeCloseTo(Math.min(...bending.along.map(({ stiffnessNm2 }) => stiffnessNm2)), 1);
     expect(Math.abs(wood / mass.reamed - 1), `${wood} of ${mass.reamed} g`).toBeLessThan(1e-3);
     const all = bars.reduce((sum, { value }) => sum + value, 0);
     expect(Math.abs(all / mass.together - 1)).toBeLessThan(1e-3);

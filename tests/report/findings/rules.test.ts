@@ -191,6 +191,22 @@ describe('texts', () => {
     }
   });
 
+  test('saddle-not-half-in says which share the slot is too shallow for', () => {
+    const shallow = { 'saddle.depthBy': 'set', 'saddle.depth': 5 };
+    expect(foundBy('saddle-not-half-in', shallow)?.text).toMatch(/too shallow for half of it: strings/);
+    const wanted = foundBy('saddle-not-half-in', { ...shallow, 'limits.held': 0.55 });
+    expect(wanted?.text).toMatch(/too shallow for 55 % of it: strings/);
+  });
+
+  test('saddle-showing says the least and the most in one card, and points to the limit that is passed', () => {
+    const both = foundBy('saddle-showing', { 'limits.showingLeast': 4.2, 'limits.showingMost': 4.3 });
+    expect(both?.text).toMatch(
+      /shows as little as [\d.]+ mm under .* The saddle shows as much as [\d.]+ mm under/,
+    );
+    expect(both).toMatchObject({ limit: '4.2 to 4.3 mm', limitPath: 'limits.showingMost' });
+    expect(both?.found).toMatch(/^[\d.]+ mm and [\d.]+ mm$/);
+  });
+
   test('inside-corner says on which edge', () => {
     const found = foundBy('inside-corner', { 'footprint.sweepLength': 10, 'footprint.cutter': 11 });
     expect(found?.text).toContain('The back edge turns inward as tightly as 5.03 mm');

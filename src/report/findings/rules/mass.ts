@@ -1,24 +1,20 @@
-import { above, below, fromTo, said } from '../../said.ts';
+import { said } from '../../said.ts';
+import { outside } from '../outside.ts';
 import { PRACTICE, rule } from '../rule.ts';
 
 export const mass = rule({
   id: 'mass',
   about: 'wood',
   watches: 'What the finished bridge weighs.',
-  judge: (judged) => {
-    const { massLeast: least, massMost: most } = judged.accepted.design.limits;
-    const { massG } = judged;
-    const light = below(massG, least, 1);
-    if (!light && !above(massG, most, 1)) return undefined;
-    const grams = said(massG, 'g', 1);
+  judge: ({ accepted: { design }, massG }) => {
+    const out = outside(design, [massG], { least: 'massLeast', most: 'massMost', unit: 'g', decimals: 1 });
+    if (!out) return undefined;
     return {
       severity: 'warning',
-      text: `The wood weighs ${grams}, its holes reamed: ${light ? 'so light a bridge is thin or small for what the strings ask of it' : 'so heavy a bridge takes loudness and treble from the soundboard'}.`,
-      found: grams,
-      limit: fromTo(least, most, 'g'),
+      text: `The wood weighs ${said(massG, 'g', 1)}, its holes reamed: ${out.lowest ? 'so light a bridge is thin or small for what the strings ask of it' : 'so heavy a bridge takes loudness and treble from the soundboard'}.`,
+      ...out.held,
       source: PRACTICE,
       path: 'timber.density',
-      limitPath: light ? 'limits.massLeast' : 'limits.massMost',
       place: [],
       mends: [
         'aim.mass',

@@ -1,5 +1,5 @@
-import { above, below, fromTo, mm } from '../../said.ts';
-import { isUnder, nameStrings, stringsWhere } from '../ofStrings.ts';
+import { isUnder, nameStrings } from '../ofStrings.ts';
+import { outside } from '../outside.ts';
 import { saddleUnder } from '../places.ts';
 import { PRACTICE, rule } from '../rule.ts';
 
@@ -8,31 +8,24 @@ export const saddleShowing = rule({
   about: 'fit',
   watches: 'What shows of the saddle over the bridge’s top under every string.',
   judge: (judged) => {
-    const { showingLeast: least, showingMost: most } = judged.accepted.design.limits;
-    const showing = (i: number) => judged.report.saddle.stands[i]?.showing ?? 0;
-    const low = stringsWhere(judged, (i) => !isUnder(judged, i) && below(showing(i), least));
-    const high = stringsWhere(judged, (i) => above(showing(i), most));
-    const wrong = [...low, ...high];
-    if (wrong.length === 0) return undefined;
-    const lowest = Math.min(...low.map(showing));
-    const highest = Math.max(...high.map(showing));
-    const said = [
-      low.length > 0 &&
-        `The saddle shows only ${mm(lowest)} under ${nameStrings(judged, low)}: little is left to file when the action is lowered, and the strings turn down little behind it.`,
-      high.length > 0 &&
-        `The saddle shows up to ${mm(highest)} under ${nameStrings(judged, high)}: the higher it stands, the harder the strings lever it against the slot.`,
+    const { stands } = judged.report.saddle;
+    const showing = stands.map((stand, i) => (isUnder(judged, i) ? undefined : stand.showing));
+    const range = { least: 'showingLeast', most: 'showingMost', unit: 'mm' } as const;
+    const out = outside(judged.accepted.design, showing, range);
+    if (!out) return undefined;
+    const lines = [
+      out.lowest &&
+        `The saddle shows as little as ${out.lowest} under ${nameStrings(judged, out.low)}: little is left to file when the action is lowered, and the strings turn down little behind it.`,
+      out.highest &&
+        `The saddle shows as much as ${out.highest} under ${nameStrings(judged, out.high)}: the higher it stands, the harder the strings lever it against the slot.`,
     ];
     return {
       severity: 'warning',
-      text: said.filter((one) => one !== false).join(' '),
-      found: [low.length > 0 && mm(lowest), high.length > 0 && mm(highest)]
-        .filter((one) => one !== false)
-        .join(' and '),
-      limit: fromTo(least, most, 'mm'),
+      text: lines.filter((one) => one !== '').join(' '),
+      ...out.held,
       source: PRACTICE,
       path: 'saddle.showing',
-      limitPath: high.length > 0 ? 'limits.showingMost' : 'limits.showingLeast',
-      place: wrong.map((i) => saddleUnder(judged, i)),
+      place: [...out.low, ...out.high].map((i) => saddleUnder(judged, i)),
       mends: ['saddle.showing', 'top.thickness'],
     };
   },

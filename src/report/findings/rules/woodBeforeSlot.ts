@@ -1,9 +1,10 @@
 import type { Curves } from '../../../../models/curves/curves.ts';
 import type { Point } from '../../../../models/curves/segment.ts';
 import { slotFloor, slotToPart } from '../../../../models/curves/slot.ts';
+import { slotReach } from '../../../../models/curves/slotReach.ts';
 import { below, mm } from '../../said.ts';
 import { nearestPlace } from '../nearestPlace.ts';
-import { overTop, slotReach, slotWall } from '../places.ts';
+import { overTop, slotWall } from '../places.ts';
 import { rule } from '../rule.ts';
 
 export const woodBeforeSlot = rule({

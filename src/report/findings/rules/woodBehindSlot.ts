@@ -2,9 +2,10 @@ import type { Curves, Pin } from '../../../../models/curves/curves.ts';
 import { holeRadius } from '../../../../models/curves/holeRadius.ts';
 import type { Point } from '../../../../models/curves/segment.ts';
 import { floorOver } from '../../../../models/curves/slot.ts';
+import { slotReach } from '../../../../models/curves/slotReach.ts';
 import { OWN_LEVEL } from '../../../trade/ownLevel.ts';
 import { below, mm } from '../../said.ts';
-import { overTop, slotReach } from '../places.ts';
+import { overTop } from '../places.ts';
 import { rule } from '../rule.ts';
 
 export const woodBehindSlot = rule({
