@@ -1,10 +1,10 @@
+import { blockCorner } from '../../../models/curves/blockCorner.ts';
 import type { Curves } from '../../../models/curves/curves.ts';
-import { meetCircles } from '../../../models/curves/roundCorner.ts';
-import { type Arc, distance, type Point, pointAt, type Segment } from '../../../models/curves/segment.ts';
+import { halfLengthOf } from '../../../models/curves/outlinePieces.ts';
+import { type Arc, type Point, pointAt, type Segment } from '../../../models/curves/segment.ts';
 import { topHeight } from '../../../models/curves/topHeight.ts';
 import { undersideHeight } from '../../../models/curves/underside.ts';
 import type { Place } from './dimension.ts';
-import { halfLengthOf } from './outlinePieces.ts';
 
 const UP = Math.PI / 2;
 
@@ -46,14 +46,6 @@ export function elevationDimensions(curves: Curves): ReadonlyMap<string, readonl
     ['top.crownRadius', [onCrown(crown, profile.crownEnd)]],
     ['top.blend', onBlend(blend)],
   ]);
-}
-
-/** The block's end before the shoulder took it off: where crown and blend, carried on, would meet. */
-function blockCorner(crown: Arc, shoulder: Segment, blend: Arc): Point {
-  const near = pointAt(shoulder, 0.5);
-  const [a, b] = meetCircles(crown.centre, crown.radius, blend.centre, blend.radius);
-  if (!a || !b) return near;
-  return distance(a, near) < distance(b, near) ? a : b;
 }
 
 /** A little aside of the middle, so that the leader keeps clear of the centre line. */

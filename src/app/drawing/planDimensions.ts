@@ -1,8 +1,14 @@
 import type { Curves } from '../../../models/curves/curves.ts';
+import {
+  halfLengthOf,
+  type LongEdge,
+  outlinePieces,
+  turnsOf,
+  wingEnd,
+} from '../../../models/curves/outlinePieces.ts';
 import type { Point } from '../../../models/curves/segment.ts';
 import type { DesignText } from '../../design/design.ts';
 import type { LinearPlace, Place } from './dimension.ts';
-import { halfLengthOf, type LongEdge, outlinePieces, turnsOf, wingEnd } from './outlinePieces.ts';
 
 const UP = Math.PI / 2;
 

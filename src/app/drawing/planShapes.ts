@@ -1,12 +1,13 @@
-import { crossings } from '../../../models/curves/chain.ts';
-import type { Channel, Curves, Pin, Profile, Slot } from '../../../models/curves/curves.ts';
+import { channelSides } from '../../../models/curves/channelSides.ts';
+import { crossingsAt } from '../../../models/curves/crossingsAt.ts';
+import type { Curves, Pin } from '../../../models/curves/curves.ts';
+import { offsetInward } from '../../../models/curves/offsetInward.ts';
+import { openEnd } from '../../../models/curves/openEnd.ts';
+import { bothSides, type LongEdge, outlinePieces } from '../../../models/curves/outlinePieces.ts';
+import { pinRadii } from '../../../models/curves/pinRadii.ts';
+import { pinRows } from '../../../models/curves/pinRows.ts';
 import { type Chain, directionAt, line, type Point, type Segment } from '../../../models/curves/segment.ts';
-import { slotFloor, slotToPart } from '../../../models/curves/slot.ts';
-import { topHeight } from '../../../models/curves/topHeight.ts';
 import type { DesignText } from '../../design/design.ts';
-import { offsetInward } from './offsetInward.ts';
-import { bothSides, type LongEdge, outlinePieces } from './outlinePieces.ts';
-import { pinRadii } from './pinRadii.ts';
 import { circle, type Pen, type Shape, type ShapeName } from './shape.ts';
 
 /** How far chain lines run on past what they centre, mm. */
@@ -66,18 +67,6 @@ const arcsOf = (edge: LongEdge): Chain => edge.pieces.filter((s) => s.kind === '
 const sweepArcs = (edge: LongEdge): Chain => (edge.form === 'sweep' ? arcsOf(edge) : []);
 const kneeArcs = (edge: LongEdge): Chain => (edge.form === 'taper' ? arcsOf(edge).slice(0, 1) : []);
 
-/** y of each place where a closed chain crosses the upright at x, from back to front, mm. */
-export function crossingsAt(chain: Chain, x: number): readonly number[] {
-  const swap = ([a, b]: Point): Point => [b, a];
-  const swapped = chain.map((s): Segment => {
-    const ends = { from: swap(s.from), to: swap(s.to) };
-    return s.kind === 'line'
-      ? { ...s, ...ends }
-      : { ...s, ...ends, centre: swap(s.centre), turn: s.turn === 1 ? -1 : 1 };
-  });
-  return swapped.flatMap((s) => crossings(s, x)).sort((a, b) => a - b);
-}
-
 function centreLine(outline: Chain): Segment {
   const ys = crossingsAt(outline, 0);
   return line([0, (ys[0] ?? 0) - PAST], [0, (ys[ys.length - 1] ?? 0) + PAST]);
@@ -113,24 +102,6 @@ function slotInWood({ slot, profile }: Curves): Chain {
   return [line(a, b), line(b, c), line(c, d), line(d, a)];
 }
 
-/** Where an open slot's floor comes out of the wood between block and wing, mm along the slot. */
-function openEnd(slot: Slot, profile: Profile): number {
-  const over = (u: number): number => {
-    const [x, , z] = slotToPart(slot, profile.thickness, u, 0, slotFloor(slot, u));
-    return topHeight(profile, x) - z;
-  };
-  return lastWith((u) => over(u) > 0, slot.halfLength);
-}
-
-/** The pins by the rows they stand in: one, or two if every second stands back. */
-function pinRows(pins: readonly Pin[]): readonly (readonly Pin[])[] {
-  const [a, b, c] = pins.map(({ at }) => at);
-  if (!a || !b || !c) return [pins];
-  const aside = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
-  if (Math.abs(aside) < 1e-6) return [pins];
-  return [0, 1].map((row) => pins.filter((_, i) => i % 2 === row));
-}
-
 function pinLine(pins: readonly Pin[]): Segment {
   const [first, last] = [pins[0] as Pin, pins[pins.length - 1] as Pin];
   const [dx, dy] = directionAt(line(first.at, last.at), 0);
@@ -139,38 +110,4 @@ function pinLine(pins: readonly Pin[]): Segment {
     return [pin.at[0] + l * dx, pin.at[1] + l * dy];
   };
   return line(on(first, -1), on(last, 1));
-}
-
-/** A channel's two sides and its end, from the hole's edge to where its floor comes out of the crown. */
-function channelSides(channel: Channel, { pins, profile }: Curves): Chain {
-  const { at, direction, width } = channel;
-  const pin = pins.find((p) => p.at[0] === at[0] && p.at[1] === at[1]);
-  const hole = pin ? pinRadii(pin).surface : 0;
-  const half = width / 2;
-  const place = (s: number, aside: number): Point => [
-    at[0] + s * direction[0] - aside * direction[1],
-    at[1] + s * direction[1] + aside * direction[0],
-  ];
-  const start = Math.sqrt(Math.max(0, hole ** 2 - half ** 2));
-  const end = comesOut(channel, (s) => topHeight(profile, place(s, 0)[0]));
-  const corners = [place(start, half), place(end, half), place(end, -half), place(start, -half)] as const;
-  return [line(corners[0], corners[1]), line(corners[1], corners[2]), line(corners[2], corners[3])];
-}
-
-/** Where a ramp's floor meets the surface over it, mm from the pin. */
-function comesOut({ outline, reach }: Channel, top: (s: number) => number): number {
-  const [from, to] = [outline[0] as Point, outline[1] as Point];
-  const floor = (s: number): number => from[1] + ((to[1] - from[1]) * s) / (to[0] - from[0]);
-  return lastWith((s) => floor(s) < top(s), reach);
-}
-
-/** The largest number up to `most` for which something holds that holds at 0 and, once it ends, holds no more. */
-function lastWith(holds: (n: number) => boolean, most: number): number {
-  let [low, high] = [0, most];
-  for (let i = 0; i < 30; i++) {
-    const middle = (low + high) / 2;
-    if (holds(middle)) low = middle;
-    else high = middle;
-  }
-  return low;
 }

@@ -1,10 +1,10 @@
 import { backwards } from '../../../models/curves/chain.ts';
+import { crossingsAt } from '../../../models/curves/crossingsAt.ts';
 import type { Channel, Curves, Holes, Pin } from '../../../models/curves/curves.ts';
 import { holeRadius } from '../../../models/curves/holeRadius.ts';
 import { arc, type Chain, line, type Point, pointAt, type Segment } from '../../../models/curves/segment.ts';
 import { slotFloor } from '../../../models/curves/slot.ts';
 import { undersideHeight } from '../../../models/curves/underside.ts';
-import { crossingsAt } from './planShapes.ts';
 import type { Pen, Shape, ShapeName } from './shape.ts';
 
 /** A pin this near to x = 0 is cut by the section, mm. */

@@ -1,3 +1,4 @@
+import { crossingsAt } from '../../../models/curves/crossingsAt.ts';
 import type { Curves } from '../../../models/curves/curves.ts';
 import type { Point } from '../../../models/curves/segment.ts';
 import { slotFloor } from '../../../models/curves/slot.ts';
@@ -5,7 +6,6 @@ import { topHeight } from '../../../models/curves/topHeight.ts';
 import { undersideHeight } from '../../../models/curves/underside.ts';
 import type { StringBreak } from '../../trade/fit/breaks.ts';
 import type { Crown } from '../../trade/fit/crowns.ts';
-import { crossingsAt } from '../drawing/planShapes.ts';
 import { stringRun } from './stringRun.ts';
 
 /** Steps in which a curved line of the section is followed. */

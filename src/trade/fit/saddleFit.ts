@@ -31,7 +31,12 @@ export function saddleFit(
   );
   const length = saddle.ends === 'open' ? top.block / Math.cos(slot.angle) : saddle.slotLength;
   const middleFloor = floorAt(0);
-  const over = strings.map(({ x }, i) => ({ x, height: (height.undersides[i] as number) - middleFloor }));
+  // a leaning saddle is longer than it is high
+  const lean = Math.cos((saddle.tilt * Math.PI) / 180);
+  const over = strings.map(({ x }, i) => ({
+    x,
+    height: ((height.undersides[i] as number) - middleFloor) / lean,
+  }));
   const curve = attempt(() => saddleTop(over, height.fretboardRadius, saddle.angle, length));
   return {
     stands,

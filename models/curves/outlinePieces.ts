@@ -1,13 +1,6 @@
-import { mirrorImage } from '../../../models/curves/chain.ts';
-import {
-  type Chain,
-  nearestOn,
-  type Point,
-  pointAt,
-  reversed,
-  type Segment,
-} from '../../../models/curves/segment.ts';
-import type { DesignText } from '../../design/design.ts';
+import type { DesignText } from '../../src/design/design.ts';
+import { mirrorImage } from './chain.ts';
+import { type Chain, nearestOn, type Point, pointAt, reversed, type Segment } from './segment.ts';
 
 /** One long edge of the outline, its right half walked from the centre line to the wing. */
 export interface LongEdge {

@@ -1,4 +1,4 @@
-import type { Pin } from '../../../models/curves/curves.ts';
+import type { Pin } from './curves.ts';
 
 /** A pin hole's radius as drilled, and reamed and bevelled where it meets the top, mm. */
 export function pinRadii(pin: Pin): { readonly drill: number; readonly surface: number } {

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { levels } from '../../../models/curves/outline.ts';
-import { halfLengthOf, outlinePieces, turnsOf, wingEnd } from '../../../src/app/drawing/outlinePieces.ts';
+import { halfLengthOf, outlinePieces, turnsOf, wingEnd } from '../../../models/curves/outlinePieces.ts';
+import { someDesigns } from '../../app/drawing/someDesigns.ts';
 import { acceptedDesigns } from '../../support/designs.ts';
-import { someDesigns } from './someDesigns.ts';
 
 const all = [...Object.values(someDesigns), ...acceptedDesigns(150, 12).accepted];
 

@@ -1,4 +1,4 @@
-import { type Chain, directionAt, type Point, type Segment } from '../../../models/curves/segment.ts';
+import { type Chain, directionAt, type Point, type Segment } from './segment.ts';
 
 /**
  * A closed counter-clockwise chain of tangent pieces moved inward by `by` mm along its normals. Every joint is

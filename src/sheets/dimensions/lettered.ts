@@ -1,0 +1,120 @@
+import { distance, type Point } from '../../../models/curves/segment.ts';
+import { textBox } from '../labelBoxes.ts';
+import { type Box, isInside, type OrientedBox, overlap, runsThrough } from '../paper/box.ts';
+import { inkLines } from '../paper/inkLines.ts';
+import { type TextInk, words } from '../paper/inks.ts';
+import type { Ink, Pen, Typeface } from '../sheet.ts';
+import type { Draft, Spot } from './draft.ts';
+
+/** What it costs a text to run into something. */
+const COST = { text: 100, frame: 100, thick: 40, thin: 6, leader: 2 } as const;
+const THICK: ReadonlySet<Pen> = new Set(['outline', 'frame', 'cutting']);
+/** Air round a text, mm. */
+const AIR = 0.4;
+
+interface Wall {
+  readonly from: Point;
+  readonly to: Point;
+  readonly thick: boolean;
+  /** The dimension that it belongs to. */
+  readonly of: Draft | undefined;
+}
+
+/**
+ * Dimensions with their texts: each goes to the first of its places that is clear of all other texts and lines, or, if
+ * none is, to the one that runs into least. Those with the fewest places go first.
+ *
+ * @param fixed what is on the paper already
+ */
+export function lettered(
+  drafts: readonly Draft[],
+  fixed: readonly Ink[],
+  frame: Box,
+  typeface: Typeface,
+): readonly Ink[] {
+  const boxes: OrientedBox[] = fixed.flatMap((ink) => (ink.kind === 'text' ? [textBox(ink, typeface)] : []));
+  const walls: Wall[] = [
+    ...wallsOf(fixed, undefined),
+    ...drafts.flatMap((draft) => wallsOf(draft.inks, draft)),
+  ];
+  const out: Ink[] = drafts.flatMap(({ inks }) => inks);
+  for (const draft of [...drafts].sort((a, b) => a.spots.length - b.spots.length)) {
+    const spot = cheapest(draft.spots, (one) => {
+      const bare = textBox(textOf(draft, one), typeface);
+      const box = aired(bare);
+      const own = wallsOf(one.inks, draft);
+      return (
+        (isInside(box, frame) ? 0 : COST.frame) +
+        COST.text * boxes.filter((other) => overlap(box, other)).length +
+        walls.reduce((sum, wall) => sum + costOf(wall.of === draft ? bare : box, wall), 0) +
+        COST.text * own.filter((w) => !isInside(straight(w), frame)).length +
+        COST.text * own.filter((w) => boxes.some((other) => runsThrough(other, w.from, w.to))).length +
+        COST.leader * own.filter((w) => walls.some((v) => v.of !== draft && crosses(w, v))).length
+      );
+    });
+    if (!spot) continue;
+    const text = textOf(draft, spot);
+    boxes.push(textBox(text, typeface));
+    walls.push(...wallsOf(spot.inks, draft));
+    out.push(...spot.inks, text);
+  }
+  return out;
+}
+
+function textOf({ label, style }: Draft, { at, anchor, angle }: Spot): TextInk {
+  return words(label, at, { layer: 'dimensions', ...style, anchor, angle });
+}
+
+/** A straight as a box without height. */
+function straight({ from, to }: Wall): OrientedBox {
+  const length = Math.max(distance(from, to), 1e-9);
+  return {
+    centre: [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2],
+    along: [(to[0] - from[0]) / length, (to[1] - from[1]) / length],
+    halfLength: length / 2,
+    halfHeight: 0,
+  };
+}
+
+function cheapest(spots: readonly Spot[], cost: (spot: Spot) => number): Spot | undefined {
+  let best: { readonly spot: Spot; readonly cost: number } | undefined;
+  for (const spot of spots) {
+    const now = cost(spot);
+    if (now === 0) return spot;
+    if (!best || now < best.cost) best = { spot, cost: now };
+  }
+  return best?.spot;
+}
+
+function costOf(box: OrientedBox, { from, to, thick }: Wall): number {
+  // most walls are nowhere near: a look at their ends spares the rest
+  const [x, y] = box.centre;
+  const reach = box.halfLength + box.halfHeight;
+  if (Math.min(from[0], to[0]) > x + reach || Math.max(from[0], to[0]) < x - reach) return 0;
+  if (Math.min(from[1], to[1]) > y + reach || Math.max(from[1], to[1]) < y - reach) return 0;
+  if (!runsThrough(box, from, to)) return 0;
+  return thick ? COST.thick : COST.thin;
+}
+
+function wallsOf(inks: readonly Ink[], of: Draft | undefined): readonly Wall[] {
+  return inks.flatMap((ink) =>
+    ink.kind === 'text'
+      ? []
+      : inkLines(ink).map(([from, to]) => ({ from, to, thick: THICK.has(ink.pen), of })),
+  );
+}
+
+function aired(box: OrientedBox): OrientedBox {
+  return { ...box, halfLength: box.halfLength + AIR, halfHeight: box.halfHeight + AIR / 2 };
+}
+
+function crosses(a: Wall, b: Wall): boolean {
+  return (
+    side(a.from, a.to, b.from) * side(a.from, a.to, b.to) < 0 &&
+    side(b.from, b.to, a.from) * side(b.from, b.to, a.to) < 0
+  );
+}
+
+function side(p: Point, q: Point, r: Point): number {
+  return (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);
+}

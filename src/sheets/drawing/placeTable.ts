@@ -1,0 +1,63 @@
+import type { Point } from '../../../models/curves/segment.ts';
+import type { AcceptedDesign } from '../../design/acceptDesign.ts';
+import { lengthText, type Units } from '../lengthText.ts';
+import { path, SMALL, words } from '../paper/inks.ts';
+import type { Ink } from '../sheet.ts';
+
+/** Columns' right edges and a row's height, mm. */
+const COLUMNS = [16, 34, 52] as const;
+const ROW = 4;
+const FIGURES = 2.2;
+
+export const TABLE_WIDTH = COLUMNS[2];
+
+interface Row {
+  readonly name: string;
+  readonly at: Point;
+}
+
+/** Pin centres and the centres of the slot's round ends, from the origin. */
+export function placeRows({ curves: { pins, slot } }: Pick<AcceptedDesign, 'curves'>): readonly Row[] {
+  const reach = slot.halfLength - slot.width / 2;
+  const end = (side: 1 | -1): Point => [
+    side * reach * Math.cos(slot.angle),
+    side * reach * Math.sin(slot.angle),
+  ];
+  return [
+    ...pins.map(({ at }, i) => ({ name: `pin ${i + 1}`, at })),
+    ...(slot.roundEnds
+      ? [
+          { name: 'slot, left', at: end(-1) },
+          { name: 'slot, right', at: end(1) },
+        ]
+      : []),
+  ];
+}
+
+export const tableHeight = (rows: number) => ROW * rows + 15.5;
+
+/** The table of places. @param at its upper left corner, mm */
+export function placeTable(rows: readonly Row[], [x, y]: Point, units: Units): readonly Ink[] {
+  const line = (at: number) =>
+    path('text', 'detail', [
+      [x, at],
+      [x + TABLE_WIDTH, at],
+    ]);
+  const figure = (text: string, column: 0 | 1 | 2, base: number) =>
+    words(text, [x + COLUMNS[column], base], { height: FIGURES, anchor: 'end' });
+  const head = y - 11.5;
+  const base = (row: number) => head - 1.4 - ROW * (row + 1) + 1;
+  return [
+    words('Centres from the slot’s middle', [x, y - 2.4], { height: FIGURES, bold: true }),
+    words('x to the right, y toward the nut', [x, y - 5.6], { height: SMALL }),
+    figure('x', 1, head + 0.9),
+    figure('y', 2, head + 0.9),
+    line(head),
+    ...rows.flatMap(({ name, at }, i) => [
+      words(name, [x, base(i)], { height: FIGURES }),
+      figure(lengthText(at[0], units), 1, base(i)),
+      figure(lengthText(at[1], units), 2, base(i)),
+    ]),
+    line(base(rows.length - 1) - 1.4),
+  ];
+}
