@@ -52,13 +52,13 @@ export function createGeometry(kernel: Kernel, drafter: Drafter): Geometry {
       const { mesh, figures } = await build(design, holes, signal);
       return { mesh, figures, ms: performance.now() - started, threads: kernel.threads };
     },
-    async file(design, { format, holes, schema = 'AP214', deviationMm = DEVIATION_MM.usual, name }) {
+    async file(design, { format, holes, schema = 'AP214', deviationMm = DEVIATION_MM.usual, name, written }) {
       checkDeviation(deviationMm);
       const { shape } = await build(design, holes, WANTED);
       const product = acceptDesign(design).design.guitar.name;
       const bytes =
         format === 'step'
-          ? writeStep(kernel, shape, product, schema)
+          ? writeStep(kernel, shape, product, schema, written)
           : writeStl(kernel, shape, product, deviationMm, STL_ANGLE);
       return { name: fileName(name ?? product, holes, { format, deviationMm }), bytes };
     },

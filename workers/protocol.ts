@@ -27,6 +27,8 @@ export interface FileOptions {
   readonly schema?: 'AP214' | 'AP242';
   /** STL only: how far a facet may stray from the surface, mm. */
   readonly deviationMm?: number;
+  /** STEP only: the time that stands in its header, if not that of writing. */
+  readonly written?: Date;
   /** What the file is called after, if not the design's name. */
   readonly name?: string;
 }

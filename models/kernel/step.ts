@@ -9,8 +9,18 @@ export type StepSchema = 'AP214' | 'AP242';
 /** The kernel's numbers for the schemas of ISO 10303: AP214 IS is read by everything, AP242 is its successor. */
 const SCHEMA = { AP214: 4, AP242: 5 } as const;
 
-/** A STEP file (ISO 10303-21) of one solid in millimetres, with `name` as its product name. */
-export function writeStep(kernel: Kernel, shape: Shape, name: string, schema: StepSchema): Uint8Array {
+/**
+ * A STEP file (ISO 10303-21) of one solid in millimetres, with `name` as its product name.
+ *
+ * @param written the time that stands in its header
+ */
+export function writeStep(
+  kernel: Kernel,
+  shape: Shape,
+  name: string,
+  schema: StepSchema,
+  written = new Date(),
+): Uint8Array {
   const { oc } = kernel;
   const path = '/part.step';
   // replicad works on one kernel at a time: say which, since another may have been loaded after this one
@@ -30,6 +40,6 @@ export function writeStep(kernel: Kernel, shape: Shape, name: string, schema: St
     }
     const text = new TextDecoder().decode(oc.FS.readFile(path));
     oc.FS.unlink(path);
-    return new TextEncoder().encode(stepText(text, { name, written: new Date() }));
+    return new TextEncoder().encode(stepText(text, { name, written }));
   });
 }

@@ -8,11 +8,17 @@ import { fit } from './fit.ts';
 import type { Io } from './io.ts';
 import { make } from './make.ts';
 import { newDesign } from './new.ts';
+import { packet } from './packet.ts';
+import { sheets } from './sheets.ts';
 import { starters } from './starters.ts';
+import { steps } from './steps.ts';
 import { version } from './version.ts';
 
 const COMMANDS: ReadonlyMap<string, Command> = new Map([
   ['make', make],
+  ['sheets', sheets],
+  ['steps', steps],
+  ['packet', packet],
   ['fit', fit],
   ['check', check],
   ['figures', figures],

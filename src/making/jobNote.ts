@@ -5,12 +5,24 @@ import { type CautionId, cautionFor } from '../trade/cautions.ts';
 import { holeCuts } from './holes.ts';
 import type { Order } from './order.ts';
 import { fixed, type Tolerance } from './step.ts';
-import { CROWN, PIN_HOLE, PIN_PLACE, SLOT_ANGLE, SLOT_DEPTH, SLOT_PLACE, SLOT_WIDTH } from './tolerances.ts';
+import {
+  CROWN,
+  MOUTH,
+  PIN_HOLE,
+  PIN_PLACE,
+  SLOT_ANGLE,
+  SLOT_DEPTH,
+  SLOT_PLACE,
+  SLOT_WIDTH,
+} from './tolerances.ts';
+import { toleranceText } from './toleranceText.ts';
 
 /** One part of a page. */
 export interface NoteSection {
   readonly title: string;
   readonly lines: readonly string[];
+  /** Set apart from the others: what can hurt. */
+  readonly standsOut?: true;
 }
 
 /** The job note for a CNC shop: plain words, one page. Sizes in mm. */
@@ -28,10 +40,10 @@ export function jobNote(accepted: AcceptedDesign, order: Order): JobNote {
       { title: 'Material', lines: materialLines(accepted) },
       { title: 'The solid', lines: solidLines(accepted, order) },
       { title: 'Which face first', lines: faceLines(accepted) },
-      { title: 'Tolerances that matter, and why', lines: toleranceLines(accepted) },
+      { title: 'Tolerances that matter, and why', lines: toleranceLines(accepted, order) },
       { title: 'Please don’t', lines: dontLines(accepted, order) },
       { title: 'Remarks', lines: remarkLines(order) },
-      { title: 'Care', lines: careLines(accepted) },
+      { title: 'Care', lines: careLines(accepted), standsOut: true },
     ],
   };
 }
@@ -55,17 +67,28 @@ function materialLines({ design, curves }: AcceptedDesign): readonly string[] {
   ];
 }
 
-function solidLines({ design }: AcceptedDesign, { holes, sandingAllowance }: Order): readonly string[] {
+function solidLines(
+  { design, curves: { edge } }: AcceptedDesign,
+  { holes, sandingAllowance }: Order,
+): readonly string[] {
   const { pins } = design;
+  const again = [
+    ...(edge.kind === 'none' ? [] : ['the edge']),
+    ...(pins.bevel === 'cut' ? ['the holes’ bevels'] : []),
+  ].join(' and ');
   const drilled = `pin holes are straight, ${fixed(pins.drill, 2)} across`;
   return [
     `Millimetres. X along the bridge to the ${design.guitar.hand === 'left' ? 'bass' : 'treble'} side, Y toward the nut, Z out of the soundboard; z = 0 where the glue face stands under the middle of the slot.`,
     holes === 'drilled' || holeCuts(design).travel === 0
       ? `As drilled: ${drilled}.`
       : `As reamed: pin holes taper by ${pins.taper}° in all, ${fixed(pins.mouth, 2)} across at the surface, drilled ${fixed(pins.drill, 2)} before.`,
-    sandingAllowance > 0
-      ? `With ${fixed(sandingAllowance, 2)} for sanding on top and edges, none on the glue face, in the slot or in the holes. The sizes in this note are as finished, without it.`
-      : 'Without an allowance for sanding: faces are as finished.',
+    ...(sandingAllowance > 0
+      ? [
+          `With ${fixed(sandingAllowance, 2)} for sanding on the top: crown, blends and wings stand that much higher, upright. No other face has any: sides, glue face, slot and holes are to size.`,
+          `The slot’s floor and the holes stand where the finished bridge has them, so that sanding the top down brings their sizes out.${again === '' ? '' : ` Cut ${again} again after sanding.`}`,
+          'Drawing, dimension table and design file are of the finished bridge.',
+        ]
+      : ['Without an allowance for sanding: faces are as finished.']),
   ];
 }
 
@@ -81,17 +104,20 @@ function faceLines({ curves }: AcceptedDesign): readonly string[] {
   ];
 }
 
-function toleranceLines({ design, curves }: AcceptedDesign): readonly string[] {
+function toleranceLines({ design, curves }: AcceptedDesign, order: Order): readonly string[] {
   const { saddle, top, pins } = design;
-  const off = ({ minus, plus }: Tolerance) =>
-    minus === plus ? `±${fixed(plus, 2)}` : `+${fixed(plus, 2)} −${fixed(minus, 2)}`;
+  const off = (tolerance: Tolerance) => toleranceText(tolerance, { decimals: 2 });
+  const a = order.sandingAllowance;
+  const unsanded = (size: number) => (a > 0 ? ` finished, ${fixed(size, 2)} before sanding,` : '');
   return [
     'All others: ISO 2768-m.',
     `Slot’s width ${fixed(saddle.slotWidth, 2)} ${off(SLOT_WIDTH)}, by a gauge: a saddle must slide in by hand and not lean. Ends ${curves.slot.roundEnds ? `round, R ${fixed(saddle.slotWidth / 2, 2)}` : 'open'}.`,
-    `Slot’s depth ${fixed(saddle.depth, 2)} ${off(SLOT_DEPTH)} along its walls, in the middle, from the crown: half of an error is in the action.`,
+    `Slot’s depth ${fixed(saddle.depth, 2)}${unsanded(saddle.depth + a / Math.cos(curves.slot.tilt))} ${off(SLOT_DEPTH)} along its walls, in the middle, from the crown: half of an error is in the action.`,
     `Slot’s place ${off(SLOT_PLACE)} and angle ${fixed(saddle.angle, 2)}° ${off(SLOT_ANGLE)}${saddle.tilt > 0 ? `, its lean toward the pins ${fixed(saddle.tilt, 1)}°` : ''}, to the holes and the outline: the guitar’s intonation.`,
-    `Thickness in the middle ${fixed(top.thickness, 2)} ${off(CROWN)}: the height of the strings.`,
-    `Pin holes ${fixed(pins.drill, 2)} ${off(PIN_HOLE)}, their places ${off(PIN_PLACE)}: seen at a glance, and reamed later.`,
+    `Thickness in the middle ${fixed(top.thickness, 2)}${unsanded(top.thickness + a)} ${off(CROWN)}: the height of the strings.`,
+    order.holes === 'reamed' && holeCuts(design).travel > 0
+      ? `Pin holes ${fixed(pins.mouth, 2)} ${off(MOUTH)} at the${a > 0 ? ' finished' : ''} surface, their places ${off(PIN_PLACE)}: pins must sit alike, and are seen at a glance.`
+      : `Pin holes ${fixed(pins.drill, 2)} ${off(PIN_HOLE)}, their places ${off(PIN_PLACE)}: seen at a glance, and reamed later.`,
   ];
 }
 

@@ -11,7 +11,7 @@ export interface Order {
   readonly remarks: string;
   /** Whether the pin holes of the solid are as drilled or as reamed. */
   readonly holes: 'drilled' | 'reamed';
-  /** What stands on top and edges of the solid for sanding, mm; 0 for none. */
+  /** What stands on the solid's top for sanding, mm (see `withAllowance`); 0 for none. */
   readonly sandingAllowance: number;
 }
 

@@ -43,7 +43,7 @@ describe('as drilled or as reamed, with an allowance or none', () => {
   test('as reamed: no deeper than drawn', () => {
     const { lines } = note({ holes: 'reamed', sandingAllowance: 0.15 });
     expect(lines('The solid')).toContain('As reamed: pin holes taper by 5° in all, 5.60 across');
-    expect(lines('The solid')).toContain('With 0.15 for sanding on top and edges');
+    expect(lines('The solid')).toContain('With 0.15 for sanding on the top');
     expect(lines('Please don’t')).not.toContain('Don’t ream or taper');
   });
 

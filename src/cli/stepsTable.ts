@@ -1,0 +1,58 @@
+import { fixed } from '../making/step.ts';
+import { toleranceText } from '../making/toleranceText.ts';
+import type { DesignSteps, SettingSteps } from './stepsOf.ts';
+import { textTable } from './textTable.ts';
+import { wrapText } from './wrapText.ts';
+
+/** Columns of a terminal that is not narrow, and what stands below a step's title is set in by. */
+const [WIDTH, IN] = [100, '  '];
+
+/** The job by hand as a person reads it on a terminal. */
+export function stepsTable({ name, fingerprint, steps, meaning }: DesignSteps): string {
+  const cautions = new Map(steps.flatMap((step) => step.cautions.map(({ title, text }) => [title, text])));
+  const paragraphs = [
+    [`${name} · design ${fingerprint} · lengths in mm`],
+    ...steps.map((step, i) => [`${i + 1}. ${step.title}`, ...stepLines(step).map((line) => IN + line)]),
+    ...(meaning ? [['What the measured values mean', ...listed(said(meaning.text))]] : []),
+    ['Take care', ...listed([...cautions].map(([title, text]) => `${title}: ${text}`))],
+  ];
+  return `${paragraphs.map((lines) => lines.join('\n')).join('\n\n')}\n`;
+}
+
+const said = (text: readonly string[]) =>
+  text.length > 0 ? text : ['All that was measured is as designed.'];
+
+function stepLines(step: DesignSteps['steps'][number]): readonly string[] {
+  const text = (line: string) => wrapText(line, WIDTH - IN.length);
+  return [
+    ...(step.cautions.length > 0
+      ? text(`Take care: ${step.cautions.map(({ title }) => title).join(', ')} (see below).`)
+      : []),
+    ...text(`Needs: ${step.needs.join(', ')}.`),
+    ...step.work.flatMap(text),
+    ...settings(step.settings),
+    ...text(`Check: ${step.check}`),
+  ];
+}
+
+function settings(all: readonly SettingSteps[]): readonly string[] {
+  if (all.length === 0) return [];
+  const judged = all.some(({ judgement }) => judgement !== null);
+  const unit = (one: SettingSteps, value: number) =>
+    `${fixed(value, one.decimals)}${one.unit === '' || one.unit === '°' ? one.unit : ` ${one.unit}`}`;
+  return textTable(
+    ['', 'wanted', 'tolerance', ...(judged ? ['measured', ''] : [])],
+    all.map((one) => [
+      one.label,
+      unit(one, one.value),
+      one.tolerance ? toleranceText(one.tolerance, one) : '',
+      ...(judged ? [one.measured === null ? '' : unit(one, one.measured), one.judgement?.text ?? ''] : []),
+    ]),
+  ).filter((line, i) => i > 0 || line.trim() !== '');
+}
+
+function listed(texts: readonly string[]): readonly string[] {
+  return texts.flatMap((text) =>
+    wrapText(text, WIDTH - 2).map((line, i) => `${i === 0 ? '- ' : '  '}${line}`),
+  );
+}
