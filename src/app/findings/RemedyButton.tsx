@@ -13,9 +13,10 @@ const REST = 200;
 export function RemedyButton({ accepted, finding }: { accepted: Accepted; finding: Finding }) {
   const store = useAppStore();
   const current = useApp(({ history }) => judge(history.present).ok);
-  const settled = useSettled(accepted, REST);
-  const remedy = useMemo(() => remedyOf(settled, finding), [settled, finding]);
-  if (settled !== accepted) return <p className="aside">Looking for a remedy …</p>;
+  const asked = useMemo(() => ({ accepted, finding }), [accepted, finding]);
+  const settled = useSettled(asked, REST);
+  const remedy = useMemo(() => settled && remedyOf(settled.accepted, settled.finding), [settled]);
+  if (settled !== asked) return <p className="aside">Looking for a remedy …</p>;
   if (!remedy) return <p className="aside">No single number mends it.</p>;
   return (
     <button
