@@ -63,11 +63,9 @@ export function acrossLeaders(
   { curves, design }: AcceptedDesign,
   pin: Pin,
   view: View,
-  units: Units,
   typeface: Typeface,
 ): readonly Draft[] {
   const { slot, profile } = curves;
-  const say = (mm: number) => lengthText(mm, units);
   const [x] = pin.at;
   const foot = wallFoot(slot, profile.thickness, slot.width / 2, x);
   const head = wallAt(slot, profile.thickness, slot.width / 2, x, topHeight(profile, x)).at;
@@ -88,7 +86,7 @@ export function acrossLeaders(
     ...(channel
       ? [
           leader(
-            `channel ${say(channel.width)} wide, ${say(design.pins.channelDepth)} deep on the pin’s axis, ends at ${say(design.pins.channelLength)}`,
+            'channel',
             ways([100, 110, 80, 120]).map((way) => ({
               tip: onPaper(view, channelMiddle(channel, design.pins.channelLength)),
               way,

@@ -14,6 +14,11 @@ export function sectionNotes({ design, curves }: AcceptedDesign, units: Units): 
       ? `Holes: drilled through and left so: they are reamed at set-up, ${angleText(pins.taper)} included, ⌀${say(pins.mouth)} at the top.`
       : 'Holes: drilled through, not reamed.',
     ...(pins.bevel === 'cut' ? ['Bevel: to its diameter at the top, each hole alike.'] : []),
+    ...(curves.channels.length > 0
+      ? [
+          `Channels: ${say(pins.channelWidth)} wide, ${say(pins.channelDepth)} deep on the pin’s axis, running out ${say(pins.channelLength)} from it toward each string.`,
+        ]
+      : []),
     'The underside must touch a true soundboard all over; edges of slot and holes clean, not rounded.',
   ];
 }

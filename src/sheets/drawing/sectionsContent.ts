@@ -61,7 +61,7 @@ export function sectionsContent(
       cuts.across.extent,
       typeface,
     ),
-    ...acrossLeaders(accepted, pin, across, units, typeface),
+    ...acrossLeaders(accepted, pin, across, typeface),
     ...drawLanes(lanesOf(alongDimensions(accepted, units), along.scale), along, cuts.along.extent, typeface),
     ...alongDrafts(accepted, along, units, typeface),
   ];

@@ -1,0 +1,65 @@
+import { describe, expect, test } from 'vitest';
+import { acceptDesign } from '../../src/design/acceptDesign.ts';
+import { allSheets } from '../../src/sheets/allSheets.ts';
+import { PAPERS } from '../../src/sheets/sheet.ts';
+import { dejaVu } from '../support/dejaVu.ts';
+import { acceptedDesigns } from '../support/designs.ts';
+import { illegible } from '../support/legible.ts';
+import { starter, starters } from '../support/starters.ts';
+
+const combinations = (['A4', 'Letter'] as const).flatMap((paper) =>
+  (['mm', 'in'] as const).map((units) => ({ paper: PAPERS[paper], units, date: '2026-11-25' })),
+);
+const random = acceptedDesigns(12, 5).accepted;
+
+describe('every paper can be read: no text over another or over a thick line, nothing outside the frame', () => {
+  const designs = [...starters, ...random.map((design, i) => [`random design ${i}`, design] as const)];
+  test.each(designs)('%s', { timeout: 120_000 }, (_, accepted) => {
+    const found = combinations.flatMap((options) =>
+      allSheets(accepted, dejaVu, options).flatMap((sheet) =>
+        illegible(sheet, dejaVu).map((what) => `${options.units}, ${what}`),
+      ),
+    );
+    expect(found).toEqual([]);
+  });
+
+  test.each([
+    ['slashes and quotes', 'A/B\\C "D" ‘E’ <F> & G'],
+    ['an emoji', 'Bridge 🎸 for 👨‍👩‍👧'],
+    ['300 characters', 'Long name '.repeat(30)],
+    ['300 without a space', 'W'.repeat(300)],
+  ])('a name with %s', (_, name) => {
+    const { text } = starter('Plover');
+    const accepted = acceptDesign({
+      ...text,
+      guitar: { ...text.guitar, name },
+      timber: { ...text.timber, name: name.slice(0, 120) },
+    });
+    const [options] = combinations;
+    if (!options) throw new Error('no paper');
+    const found = allSheets(accepted, dejaVu, options).flatMap((sheet) => illegible(sheet, dejaVu));
+    expect(found).toEqual([]);
+  });
+});
+
+test('the check finds a text over another, over an outline and outside the frame', () => {
+  const [sheet] = allSheets(starter('Plover'), dejaVu, { paper: PAPERS.A4, units: 'mm', date: '' });
+  if (!sheet) throw new Error('no sheet');
+  const text = sheet.inks.find((ink) => ink.kind === 'text' && ink.text === '153');
+  const outline = sheet.inks.find(
+    (ink) => ink.kind === 'line' && ink.layer === 'outline' && ink.pen === 'outline',
+  );
+  if (text?.kind !== 'text' || outline?.kind !== 'line') throw new Error('no text or no outline');
+  const from = outline.chain[0]?.from ?? [0, 0];
+  const spoiled = [text, { ...text, at: from }, { ...text, text: 'far', at: [1, 1] as const }];
+  const found = illegible({ ...sheet, inks: [...sheet.inks, ...spoiled] }, dejaVu).join('\n');
+  expect(found).toContain('“153” over “153”');
+  expect(found).toContain('“153” over a thick line');
+  expect(found).toContain('“far” leaves the frame');
+});
+
+test('the same design gives the same papers', () => {
+  const options = { paper: PAPERS.Letter, units: 'in', date: '2026-11-25' } as const;
+  const again = acceptDesign(structuredClone(starter('Bittern').text));
+  expect(allSheets(again, dejaVu, options)).toEqual(allSheets(starter('Bittern'), dejaVu, options));
+});
