@@ -49,7 +49,10 @@ export function JobHead(props: JobHeadProps) {
           {done} of {steps.length} steps done
         </span>
         {outside > 0 && <span className="amiss"> · {outside} outside tolerance</span>}
-        <span className="soft"> · kept in this browser for design {fingerprint}</span>
+        <span className="soft" title={`Ticks, measured values and workshop: for design ${fingerprint}`}>
+          {' '}
+          · kept in this browser
+        </span>
       </p>
       <span role="status" className={outcome && !outcome.ok ? 'sheet-outcome amiss' : 'sheet-outcome'}>
         {saving === undefined ? outcome?.words : `Writing ${saving} …`}

@@ -1,5 +1,5 @@
 import { type Field, isNumberField } from '../../design/fields/kinds.ts';
-import { given, mend, type Problem } from '../../design/problem.ts';
+import { mend, type Problem } from '../../design/problem.ts';
 import { keySteps } from '../form/keySteps.ts';
 import { stepTyped } from '../form/typedForm.ts';
 
@@ -54,9 +54,7 @@ export function WorkshopField({ name, field, typed, problems, onType }: Workshop
       </p>
       <div id={`${id}-problem`} className="problems" aria-live="polite">
         {problems.map((problem) => (
-          <p key={`${problem.code} ${problem.allowed}`}>
-            {given(problem)}: {mend(problem)}
-          </p>
+          <p key={`${problem.code} ${problem.allowed}`}>{mend(problem)}</p>
         ))}
       </div>
     </div>
