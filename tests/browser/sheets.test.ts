@@ -73,7 +73,7 @@ describe('sheets, by the page', () => {
     );
     expect(await texts(page)).toContain('161');
     for (const name of ['Save all as PDF', 'Save this sheet as SVG', 'Print'])
-      expect(await page.getByRole('button', { name }).isDisabled(), name).toBe(true);
+      expect(await page.getByRole('button', { name, exact: true }).isDisabled(), name).toBe(true);
     await type(page, 'footprint', 'length', '161');
     await drawn(page);
     expect(await page.getByRole('button', { name: 'Save all as PDF' }).isDisabled()).toBe(false);

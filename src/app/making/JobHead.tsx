@@ -54,7 +54,10 @@ export function JobHead(props: JobHeadProps) {
           · kept in this browser
         </span>
       </p>
-      <span role="status" className={outcome && !outcome.ok ? 'sheet-outcome amiss' : 'sheet-outcome'}>
+      <span
+        role="status"
+        className={outcome && !saving ? `sheet-outcome ${outcome.ok ? 'well' : 'amiss'}` : 'sheet-outcome'}
+      >
         {saving === undefined ? outcome?.words : `Writing ${saving} …`}
       </span>
       <button

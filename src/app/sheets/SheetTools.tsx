@@ -37,7 +37,10 @@ export function SheetTools({ press, accepted, front, off, settling }: SheetTools
   return (
     <div className="sheet-tools">
       <PapersForm />
-      <span role="status" className={outcome && !outcome.ok ? 'sheet-outcome amiss' : 'sheet-outcome'}>
+      <span
+        role="status"
+        className={outcome && !saving ? `sheet-outcome ${outcome.ok ? 'well' : 'amiss'}` : 'sheet-outcome'}
+      >
         {saving === undefined ? outcome?.words : `Writing ${saving} …`}
       </span>
       <div className="sheet-actions">
