@@ -29,7 +29,6 @@ const printOf = async (page: Page) =>
 
 describe('sheets, by the page', () => {
   test('stand on the board, drawn by what writes the files', async ({ page }) => {
-    await page.locator('.viewport canvas').evaluate((canvas) => canvas.setAttribute('data-first', ''));
     await turnTo(page, 'Sheets');
     await drawn(page);
     expect(await page.locator('.page-list button').count()).toBeGreaterThanOrEqual(7);
