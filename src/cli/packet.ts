@@ -20,18 +20,18 @@ export const packet: Command = {
   help: helpText(
     'packet DESIGN.json… --quantity N [options]',
     `Builds the exact solid of each design, checks it and writes one ZIP with all that a CNC shop needs: STEP, STL,
-3MF, the plan as DXF, the drawing and a job note as PDF, the table of dimensions as CSV and JSON, the design file, and a
-manifest with the size and SHA-256 of each. - reads a design from stdin. Every name says which design, holes as
-drilled or as reamed, and whether wood is left for sanding; -2, -3 … is added where two designs in one call are
-named alike. Each ZIP is told on stdout, a line each. A design that fails is told on stderr, and the others are still
-made.
+3MF, the plan as DXF, the drawing and a job note as PDF, the table of dimensions as CSV and JSON, the design
+file, and a manifest with the size and SHA-256 of each. - reads a design from stdin. Every name says which
+design, holes as drilled or as reamed, and whether wood is left for sanding; -2, -3 … is added where two
+designs in one call are named alike. Each ZIP is told on stdout, a line each. A design that fails is told on
+stderr, and the others are still made.
 
   --quantity N          pieces wanted, 1 to 999
   --deadline YYYY-MM-DD wanted by (none)
   --remarks TEXT        what else the shop shall know, up to 2000 characters (none)
   --as drilled|reamed   pin holes parallel as they leave the drill, or tapered by the reamer (drilled)
-  --allowance MM        wood left on the top alone for sanding, up to 0.5; sides, glue face, slot and holes are to
-                        size in any case (0)
+  --allowance MM        wood left on the top alone for sanding, up to 0.5; sides, glue face, slot and holes
+                        are to size in any case (0)
   --paper a4|letter     of the drawing and the note (a4)
   --units mm|in         what lengths are said in on the drawing (mm)
   --date YYYY-MM-DD     the day that stands in every file (today): same design, order and day, same bytes

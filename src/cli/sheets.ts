@@ -21,15 +21,15 @@ export const sheets: Command = {
   about: 'write the drawing and the templates at full size as PDF or SVG, or the plan as DXF',
   help: helpText(
     'sheets DESIGN.json… [options]',
-    `Writes the papers of each design at full size: the drawing with its sections, and the templates, each with a bar
-of 100 mm to measure before a print is relied on. No solid is built. - reads a design from stdin. Files are named
-after the design's name, -2, -3 … added where two designs in one call are named alike; a file of that name from
-an earlier call is replaced. Each file written is told on stdout, a line each. On every sheet stands the design's
-fingerprint, eight figures that match papers and files.
+    `Writes the papers of each design at full size: the drawing with its sections, and the templates, each with a
+bar of 100 mm to measure before a print is relied on. No solid is built. - reads a design from stdin. Files
+are named after the design's name, -2, -3 … added where two designs in one call are named alike; a file of
+that name from an earlier call is replaced. Each file written is told on stdout, a line each. On every sheet
+stands the design's fingerprint, eight figures that match papers and files.
 
   --out DIR             where the files go; made if it is missing (here)
-  --as pdf|svg|dxf      one PDF of all sheets; an SVG of each sheet; or the bridge in plan as a DXF of release 12
-                        in mm, its holes as drilled, on layers, without paper (pdf)
+  --as pdf|svg|dxf      one PDF of all sheets; an SVG of each sheet; or the bridge in plan as a DXF of
+                        release 12 in mm, its holes as drilled, on layers, without paper (pdf)
   --paper a4|letter     the paper, lying (a4)
   --units mm|in         what lengths are said in on the sheets (mm)
   --date YYYY-MM-DD     the day that stands on them and in them (today): same design, same day, same bytes

@@ -20,7 +20,9 @@ import { writeWhole } from './writeWhole.ts';
 const OPTIONS = Object.entries(WORKSHOP).map(([key, field]) => {
   const said =
     'choices' in field ? Object.keys(field.choices).join(' or ') : `${field.min} to ${field.max} mm`;
-  return `    ${key.padEnd(17)}${field.label}: ${said} (${field.default})`;
+  // see `workshopFor`
+  const usual = key === 'cutter' ? 'the widest usual one that the slot takes' : field.default;
+  return `    ${key.padEnd(17)}${field.label}: ${said} (${usual})`;
 });
 
 /** Prints how a bridge is made by hand, step by step, or writes it as pages to take to the bench. */
@@ -29,20 +31,21 @@ export const steps: Command = {
   help: helpText(
     'steps DESIGN.json… [options]',
     `Works out how each design is made by hand: every step in working order with its settings, from the blank to
-reaming at set-up. Prints JSON on stdout, and nothing else there: one object for one design, an array for several,
-in their order, without those that failed. No solid is built. - reads a design from stdin.
+reaming at set-up. Prints JSON on stdout, and nothing else there: one object for one design, an array for
+several, in their order, without those that failed. No solid is built. - reads a design from stdin.
 
   name, fingerprint     of the design
   workshop              the tools it is worked out for, lengths in mm
-  steps[]               in working order: id, title, work (what to do), check (what to measure), needs, template, and
+  steps[]               in working order: id, title, work (what to do), check (what to measure), needs,
+                        template (the sheet it works from, or null), and
     cautions[]          what can hurt: title, text
     settings[]          id, label, value, unit, decimals, formula, known (how), and
       tolerance         minus, plus, ground; null for what is only set or told
       measure           whether it is one to measure
       measured          what was; null when it was not
       judgement         off, beyond (its tolerance), within, text; null when it was not measured
-  meaning               what the measured values mean for each string, the slot, stiffness and wood; text says it in
-                        words; null without --measured
+  meaning               what the measured values mean for each string, the slot, stiffness and wood; text
+                        says it in words; null without --measured
 
   --table               a list for a terminal instead of JSON
   --pdf                 pages to take to the bench instead, standing; each file written is told on stdout
@@ -52,7 +55,6 @@ in their order, without those that failed. No solid is built. - reads a design f
   --date YYYY-MM-DD     the day that stands on them and in them (today)
   --workshop FILE       JSON of the tools at hand, any of these:
 ${OPTIONS.join('\n')}
-                        without a cutter, the widest usual one that the slot takes
   --measured FILE       JSON of measured values by the id of their setting: numbers, or text with a unit
   --help                this`,
   ),

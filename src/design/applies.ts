@@ -54,7 +54,8 @@ const WHEN: Readonly<Record<string, (d: Choices) => boolean>> = {
   'aim.mass': (d) => d.aim?.of === 'mass',
   'aim.stiffness': (d) => d.aim?.of === 'stiffness',
   'aim.tip': (d) => d.aim?.of === 'tip',
-  'aim.follows': (d) => d.aim?.of !== 'none',
+  'aim.follows': (d) => d.aim?.of === 'mass',
+  'aim.stiffnessFollows': (d) => d.aim?.of === 'stiffness',
 };
 
 /** A thickness that is solved from the showing takes what shows as wanted. */

@@ -11,10 +11,20 @@ export const FOLLOWED = {
 
 export type FollowedPath = (typeof FOLLOWED)[keyof typeof FOLLOWED];
 
-/** The dimension that follows the design's aim, if it aims at anything. */
+/** The dimension that follows the design's aim, if it aims at anything. The tips' height is the wing tip's alone. */
 export function followedPath(
-  aims: { readonly of?: unknown; readonly follows?: unknown } | undefined,
+  aims:
+    | { readonly of?: unknown; readonly follows?: unknown; readonly stiffnessFollows?: unknown }
+    | undefined,
 ): FollowedPath | undefined {
-  if (!aims || aims.of === undefined || aims.of === 'none') return undefined;
-  return FOLLOWED[aims.follows as keyof typeof FOLLOWED];
+  switch (aims?.of) {
+    case 'mass':
+      return FOLLOWED[aims.follows as keyof typeof FOLLOWED];
+    case 'stiffness':
+      return FOLLOWED[aims.stiffnessFollows as keyof typeof FOLLOWED];
+    case 'tip':
+      return FOLLOWED.tip;
+    default:
+      return undefined;
+  }
 }

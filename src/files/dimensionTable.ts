@@ -2,6 +2,7 @@ import { applies } from '../design/applies.ts';
 import type { Design, DesignText } from '../design/design.ts';
 import { type Field, isListField, isNumberField, UNIT_OF } from '../design/fields/kinds.ts';
 import { fieldsOf, GROUPS, type Group } from '../design/fields.ts';
+import type { Aimed } from '../report/aim/aimedDesign.ts';
 import type { Fit, SolvedNumber } from '../trade/fit/placeDesign.ts';
 import { writeCsv } from './csv.ts';
 import { decimal } from './decimal.ts';
@@ -15,9 +16,10 @@ export interface DimensionRow {
   /** A number in its unit, words, or `null` where the value was left blank or has no end (a flat fretboard's radius). */
   readonly value: number | string | null;
   readonly unit: string;
-  /** What was typed; empty for a number that is solved: what stands in its field then has no say. */
+  /** What was typed; empty for a number that is solved or follows an aim: what stands in its field then has no say. */
   readonly typed: string;
-  readonly by: 'solved' | 'set';
+  /** How it was found: solved from the guitar, following what the design aims at, or set by hand. */
+  readonly by: 'solved' | 'follows' | 'set';
 }
 
 /** What the table is made from: an `AcceptedDesign`. */
@@ -25,18 +27,23 @@ interface Source {
   readonly text: DesignText;
   readonly design: Design;
   readonly fit: Pick<Fit, 'solved'>;
+  readonly aimed?: Pick<Aimed, 'path'> | undefined;
 }
 
-/** Every field of a design that has a say, in the order of the table, its solved numbers in place. */
-export function dimensionTable({ text, design, fit }: Source): readonly DimensionRow[] {
+/**
+ * Every field of a design that has a say, in the order of the table, solved numbers and what follows an aim in place. The
+ * limits that findings are held against are no dimensions.
+ */
+export function dimensionTable({ text, design, fit, aimed }: Source): readonly DimensionRow[] {
   const solved: Readonly<Record<string, SolvedNumber>> = fit.solved;
-  return GROUPS.flatMap((group) =>
+  return GROUPS.filter((group) => group !== 'limits').flatMap((group) =>
     Object.entries(fieldsOf(group)).flatMap(([key, field]) => {
       const path = `${group}.${key}`;
-      if (!(path in solved) && !applies(path, design)) return [];
-      const by = solved[path]?.by ?? 'set';
+      const follows = path === aimed?.path;
+      if (!follows && !(path in solved) && !applies(path, design)) return [];
+      const by = follows ? 'follows' : (solved[path]?.by ?? 'set');
       const value = (design[group] as Readonly<Record<string, unknown>>)[key];
-      const typed = by === 'solved' ? '' : (text[group] as Readonly<Record<string, unknown>>)[key];
+      const typed = by !== 'set' ? '' : (text[group] as Readonly<Record<string, unknown>>)[key];
       return rows({ group, path, by }, field, value, typed);
     }),
   );

@@ -78,7 +78,7 @@ function solidLines(
   ].join(' and ');
   const drilled = `pin holes are straight, ${fixed(pins.drill, 2)} across`;
   return [
-    `Millimetres. X along the bridge to the ${design.guitar.hand === 'left' ? 'bass' : 'treble'} side, Y toward the nut, Z out of the soundboard; z = 0 where the glue face stands under the middle of the slot.`,
+    `Millimetres. X along the bridge to the ${design.guitar.hand === 'left' ? 'bass' : 'treble'} side, Y toward the nut, Z out of the soundboard; z\u00a0=\u00a00 where the glue face stands under the middle of the slot.`,
     holes === 'drilled' || holeCuts(design).travel === 0
       ? `As drilled: ${drilled}.`
       : `As reamed: pin holes taper by ${pins.taper}° in all, ${fixed(pins.mouth, 2)} across at the surface, drilled ${fixed(pins.drill, 2)} before.`,
@@ -86,7 +86,7 @@ function solidLines(
       ? [
           `With ${fixed(sandingAllowance, 2)} for sanding on the top: crown, blends and wings stand that much higher, upright. No other face has any: sides, glue face, slot and holes are to size.`,
           `The slot’s floor and the holes stand where the finished bridge has them, so that sanding the top down brings their sizes out.${again === '' ? '' : ` Cut ${again} again after sanding.`}`,
-          'Drawing, dimension table and design file are of the finished bridge.',
+          'Drawing, dimension table, design file and sizes in this note are of the finished bridge, unless said otherwise.',
         ]
       : ['Without an allowance for sanding: faces are as finished.']),
   ];

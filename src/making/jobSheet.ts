@@ -38,13 +38,14 @@ const PARAGRAPH = 0.7;
 /** Widths of the last three columns, mm. */
 const [WANTED, TOLERANCE, BOX] = [25, 28, 30];
 
+/** Titles of the sheets that steps work from. */
 const TEMPLATES: Readonly<Record<NonNullable<Step['template']>, string>> = {
-  outline: 'the outline to glue on',
-  drilling: 'the drilling template',
-  elevation: 'the front elevation',
-  saddle: 'the saddle template',
-  'underside-gauge': 'the underside gauge',
-  'crown-gauge': 'the crown gauge',
+  outline: 'Template: outline',
+  drilling: 'Template: drilling and slot',
+  elevation: 'Template: crown and wings',
+  saddle: 'Template: saddle',
+  'underside-gauge': 'Templates: gauges',
+  'crown-gauge': 'Templates: gauges',
 };
 
 /**
@@ -117,8 +118,8 @@ function stepRows(step: Step, number: number, page: Edges, typeface: Typeface): 
   };
   const needs = [
     `Needs: ${step.needs.join(', ')}.`,
-    ...(step.template ? [`Sheet: ${TEMPLATES[step.template]}.`] : []),
-  ].join('  ');
+    ...(step.template ? [`Sheet “${TEMPLATES[step.template]}”.`] : []),
+  ].join(' ');
   const take = step.cautions.map((id) => CAUTIONS[id].title).join(', ');
   const care = boxed(
     [
@@ -133,19 +134,29 @@ function stepRows(step: Step, number: number, page: Edges, typeface: Typeface): 
     0.8,
     true,
   );
-  const rows = step.settings.map((setting) => settingRow(setting, isMeasured(setting, step), page, typeface));
   const boxes = step.settings.some((setting) => isMeasured(setting, step));
+  const heads = columnHeads(boxes, page);
+  const goesOn = textBlock(`${number}. ${step.title}, continued`, { ...body, bold: true }, typeface);
+  const called = stacked([gap(1.5), goesOn]);
+  const again = stacked([called, heads]);
+  const rows = step.settings.map((setting) => ({
+    ...settingRow(setting, isMeasured(setting, step), page, typeface),
+    again,
+  }));
+  const check = boxes
+    ? textBlock(`Check: ${step.check}`, body, typeface)
+    : checkWithBox(step, page, typeface);
   return [
     title,
     ...(take === '' ? [] : [care, gap(1, true)]),
     stacked([textBlock(needs, body, typeface), gap(PARAGRAPH)], true),
-    ...step.work.map((line, i) =>
-      stacked([textBlock(line, body, typeface), gap(PARAGRAPH)], i < step.work.length - 1),
-    ),
-    ...(rows.length > 0 ? [{ ...columnHeads(boxes, page), keep: true }] : []),
+    ...step.work.map((line, i) => ({
+      ...stacked([textBlock(line, body, typeface), gap(PARAGRAPH)], i < step.work.length - 1),
+      again: called,
+    })),
+    ...(rows.length > 0 ? [{ ...heads, keep: true, again: called }] : []),
     ...rows,
-    gap(0.6),
-    boxes ? textBlock(`Check: ${step.check}`, body, typeface) : checkWithBox(step, page, typeface),
+    { ...stacked([gap(0.6), check]), again: called },
     gap(4.5),
   ];
 }

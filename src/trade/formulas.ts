@@ -103,7 +103,7 @@ export const FORMULAS = {
   },
   'half-rule': {
     name: 'Half rule',
-    text: 'height = showing + in the slot; at least half of it stands in the slot',
+    text: 'height = showing + in the slot; at least half of it, or the share among the limits, stands in the slot',
     grounds: [ground('practice', 'no source')],
   },
   'saddle-blank': {

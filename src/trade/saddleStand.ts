@@ -6,18 +6,11 @@ export interface SaddleStand {
   readonly inSlot: number;
   /** Floor to crown. */
   readonly height: number;
-  /** What is in the slot less what shows. */
-  readonly margin: number;
-  /** Whether at least half of the saddle stands in the slot. */
-  readonly half: boolean;
 }
-
-/** A millionth of a millimetre: a saddle that is half in the slot by design must not fail by rounding. */
-const ROUNDING = 1e-6;
 
 /**
  * How the saddle stands under one string, from three heights over the glue plane there, mm: the string's underside, the
- * bridge's top and the slot's floor: height = showing + in slot; the half rule is common practice.
+ * bridge's top and the slot's floor: height = showing + in slot.
  *
  * @param tilt the slot's lean toward the pins, degrees: a leaning saddle is longer than it is high, by 1/cos
  */
@@ -25,6 +18,13 @@ export function saddleStand(underside: number, top: number, floor: number, tilt:
   const lean = Math.cos((tilt * Math.PI) / 180);
   const showing = (underside - top) / lean;
   const inSlot = (top - floor) / lean;
-  const margin = inSlot - showing;
-  return { showing, inSlot, height: showing + inSlot, margin, half: margin >= -ROUNDING };
+  return { showing, inSlot, height: showing + inSlot };
+}
+
+/** A millionth of a millimetre: a saddle that is held as wanted by design must not fail by rounding. */
+const ROUNDING = 1e-6;
+
+/** Whether a share of the saddle stands in the slot; a half is common practice. What doesn't show needs no hold. */
+export function isHeld({ showing, inSlot, height }: SaddleStand, share: number): boolean {
+  return showing <= 0 || inSlot >= share * height - ROUNDING;
 }

@@ -116,7 +116,7 @@ test('what is solved and what is set by hand is said as it is', () => {
   };
   expect(sources(initialDesign())).toMatchObject({
     'Slot, nut to middle': 'The set-back is solved from the strings.',
-    'Saddle height': 'The depth is solved so that half of the saddle stands in the wood.',
+    'Saddle height': 'The depth is solved so that enough of the saddle stands in the wood.',
   });
   expect(sources(designText())).toMatchObject({
     'Slot, nut to middle': 'The set-back is set by hand.',

@@ -3,6 +3,9 @@ import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
 import { pictures, test } from './support/page.ts';
 
+/** Figures give way to what is typed: on a machine that does other work they may take seconds. */
+const eventually = <T>(read: () => T) => expect.poll(read, { timeout: 15_000 });
+
 /** Types a value into a field, as a person would. */
 async function type(page: Page, group: string, field: string, value: string) {
   const input = page.locator(`#field-${group}-${field}`);
@@ -32,7 +35,7 @@ describe('figures, by the page', () => {
     await page.locator('.solved-mark', { hasText: 'solved' }).first().click();
     const before = { curve: await curve(page), middle: await numberOf(page, MIDDLE) };
     await type(page, 'top', 'thickness', '10.4');
-    await expect.poll(() => curve(page)).not.toBe(before.curve);
+    await eventually(() => curve(page)).not.toBe(before.curve);
     const thicker = { curve: await curve(page), middle: await numberOf(page, MIDDLE) };
     expect(thicker.middle, 'thicker is stiffer').toBeGreaterThan(before.middle * 1.2);
     expect(
@@ -44,7 +47,7 @@ describe('figures, by the page', () => {
     const slide = page.locator('.bench-note input[type="range"]');
     await slide.focus();
     await page.keyboard.press('ArrowRight');
-    await expect.poll(() => curve(page)).not.toBe(thicker.curve);
+    await eventually(() => curve(page)).not.toBe(thicker.curve);
     expect(await numberOf(page, MIDDLE)).toBeGreaterThan(thicker.middle);
     await page.screenshot({ path: path.join(pictures, 'figures.png') });
   });
@@ -57,19 +60,17 @@ describe('figures, by the page', () => {
       /^\d+ % of usual bridge, invented$/,
     );
     await stiffness.locator('summary').click();
-    await expect.poll(() => stiffness.textContent()).toContain('Bending stiffness: E·I');
+    await eventually(() => stiffness.textContent()).toContain('Bending stiffness: E·I');
     expect(await stiffness.locator('.source').textContent()).toContain('Derived here: the standard beam');
     await stiffness.getByRole('button', { name: 'Show its number' }).click();
-    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('field-top-thickness');
+    await eventually(() => page.evaluate(() => document.activeElement?.id)).toBe('field-top-thickness');
   });
 
   test('what a tenth does leads to its field, and the caution stands once with the loads', async ({
     page,
   }) => {
     await page.locator('.tenths button', { hasText: 'Footprint, depth, wings' }).click();
-    await expect
-      .poll(() => page.evaluate(() => document.activeElement?.id))
-      .toBe('field-footprint-depthWing');
+    await eventually(() => page.evaluate(() => document.activeElement?.id)).toBe('field-footprint-depthWing');
     const cautions = page.locator('.figures .caution');
     expect(await cautions.count()).toBe(1);
     expect(await cautions.textContent()).toContain('They guarantee nothing');
@@ -85,7 +86,7 @@ describe('figures, by the page', () => {
     const aim = (what: string) => page.locator(`.aimed [data-aim="${what}"]`).textContent();
     const aimFor = async (grams: number) => {
       await type(page, 'aim', 'mass', String(grams));
-      await expect.poll(() => aim('asked')).toBe(`${grams.toFixed(2)} g`);
+      await eventually(() => aim('asked')).toBe(`${grams.toFixed(2)} g`);
       return {
         reached: Number.parseFloat((await aim('reached')) ?? ''),
         tip: Number(await tip.inputValue()),
@@ -103,14 +104,14 @@ describe('figures, by the page', () => {
     await page.locator('#field-aim-mass').focus();
     await page.locator('.bench-note input[type="range"]').focus();
     for (let i = 0; i < 5; i++) await page.keyboard.press('ArrowRight');
-    await expect.poll(() => aim('asked')).toBe('31.50 g');
+    await eventually(() => aim('asked')).toBe('31.50 g');
     expect(Number.parseFloat((await aim('reached')) ?? '')).toBeCloseTo(31.5, 1);
     expect(Number(await tip.inputValue())).toBeGreaterThan(heavy.tip);
     await page.screenshot({ path: path.join(pictures, 'aim.png') });
     await page.locator('.aimed button', { hasText: 'wing tip' }).click();
-    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('field-top-tip');
+    await eventually(() => page.evaluate(() => document.activeElement?.id)).toBe('field-top-tip');
     await aimOf.selectOption('none');
-    await expect.poll(() => page.locator('.aimed').count()).toBe(0);
+    await eventually(() => page.locator('.aimed').count()).toBe(0);
   });
 });
 
@@ -119,10 +120,10 @@ describe('two designs side by side, by the page', () => {
 
   test('a starter is compared with: outlines, dimensions, figures and curves', async ({ page }) => {
     await turnTo(page, 'Compare');
-    await expect.poll(() => heading(page)).toBe('Against usual bridge, invented');
+    await eventually(() => heading(page)).toBe('Against usual bridge, invented');
     await page.getByRole('button', { name: 'Choose another reference' }).click();
     await page.locator('dialog .starters button', { hasText: 'Gannet' }).click();
-    await expect.poll(() => heading(page)).toBe('Against Gannet');
+    await eventually(() => heading(page)).toBe('Against Gannet');
     const outlines = await Promise.all(
       ['reference outline', 'bench outline'].map((mark) =>
         page.locator(`[data-picture="overlay-plan"] [data-mark="${mark}"]`).getAttribute('d'),
@@ -139,10 +140,10 @@ describe('two designs side by side, by the page', () => {
     expect(Number.parseFloat(share ?? '') / 100).toBeCloseTo(Number(b) / Number(a), 2);
     expect(await page.locator('.compare .caution').count(), 'load figures with their caution').toBe(1);
     await page.locator('tr[data-figure="couple"] button').click();
-    await expect.poll(() => page.locator('.compare .opened').textContent()).toContain('M = Σ T·h');
+    await eventually(() => page.locator('.compare .opened').textContent()).toContain('M = Σ T·h');
     await page.screenshot({ path: path.join(pictures, 'compare.png') });
     await scale.locator('button').click();
-    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('field-guitar-scale');
+    await eventually(() => page.evaluate(() => document.activeElement?.id)).toBe('field-guitar-scale');
   });
 
   test('the reference outlives a reload; taken anew, nothing differs until something is changed', async ({
@@ -150,11 +151,11 @@ describe('two designs side by side, by the page', () => {
   }) => {
     await page.reload();
     await turnTo(page, 'Compare');
-    await expect.poll(() => heading(page)).toBe('Against Gannet');
+    await eventually(() => heading(page)).toBe('Against Gannet');
     await page.getByRole('button', { name: 'Take this design as the reference' }).click();
-    await expect.poll(() => page.locator('.differences').count()).toBe(0);
+    await eventually(() => page.locator('.differences').count()).toBe(0);
     await type(page, 'top', 'thickness', '9.9');
-    await expect.poll(() => page.locator('.differences tr[data-path="top.thickness"]').count()).toBe(1);
+    await eventually(() => page.locator('.differences tr[data-path="top.thickness"]').count()).toBe(1);
     expect(await page.locator('tr[data-figure="mid-stiffness"] td').last().textContent()).toMatch(
       /^[78]\d %$/,
     );

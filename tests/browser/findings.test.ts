@@ -48,6 +48,16 @@ describe('findings', () => {
     expect(await page.locator('#field-top-tip').inputValue()).toBe('2');
   });
 
+  test('nothing that is only said to listeners makes the page longer than the window', async ({ page }) => {
+    for (const tab of ['Fit', 'Findings', 'Figures', 'Compare']) {
+      await page.getByRole('tab', { name: new RegExp(`^${tab}`) }).click();
+      await page.waitForTimeout(300);
+      const beyond = await page.evaluate(() => document.documentElement.scrollHeight - window.innerHeight);
+      expect(beyond, `${tab}: a page that scrolls can scroll away`).toBe(0);
+    }
+    await page.getByRole('tab', { name: /^Findings/ }).click();
+  });
+
   test('a limit that is changed is kept with the design, and the finding goes', async ({ page }) => {
     const card = finding(page, 'wing-tip');
     await card.waitFor();

@@ -104,7 +104,7 @@ test('a table says each finding with limit, source and remedy, in lines that fit
   expect(out).toContain('Wrong · 1 error · 0 warnings · 1 note');
   expect(out).toContain('error: cutter-too-wide');
   expect(out).toMatch(/remedy +Take a cutter of 3\.2 mm for the slot\./);
-  expect(out).toMatch(/limit +2\.5 mm to 4 mm/);
+  expect(out).toMatch(/limit +2\.5 to 4 mm/);
   expect(out).toMatch(/source +Common practice, no source\./);
   expect(out).toMatch(/look at +top\.tip/);
   for (const line of out.split('\n')) expect(textWidth(line), line).toBeLessThanOrEqual(100);

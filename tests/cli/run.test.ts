@@ -34,7 +34,7 @@ test('help stands on stdout with the exit codes, for all and for each', async ()
   for (const argv of [
     ['--help'],
     ['help'],
-    ...['make', 'fit', 'check', 'figures', 'starters', 'new'].flatMap((word) => [
+    ...['make', 'sheets', 'steps', 'packet', 'fit', 'check', 'figures', 'starters', 'new'].flatMap((word) => [
       [word, '--help'],
       ['help', word],
     ]),

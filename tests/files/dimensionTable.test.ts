@@ -30,6 +30,21 @@ test('a number that is solved stands as solved, and what its field says is left 
   }
 });
 
+test.each(['tip', 'thickness', 'block', 'length', 'depth'])(
+  '%s that follows an aim stands as it came out',
+  (follows) => {
+    const text = initialDesign();
+    const aiming = acceptDesign({ ...text, aim: { ...text.aim, of: 'mass', mass: 26, follows } });
+    const { path, value } = aiming.aimed ?? { path: '', value: 0 };
+    expect(row(path, aiming)).toMatchObject({ typed: '', by: 'follows' });
+    expect(row(path, aiming)?.value).toBeCloseTo(value, 6);
+  },
+);
+
+test('limits are no dimensions', () => {
+  expect(dimensionTable(made).filter(({ group }) => group === 'limits')).toEqual([]);
+});
+
 test('choices are in words, lists have a row for each string, what has no say is left out', () => {
   expect(row('saddle.ends')?.value).toMatch(/[a-z]/);
   expect(row('saddle.ends')?.typed).toBe(String(made.text.saddle.ends));

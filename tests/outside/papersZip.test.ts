@@ -9,7 +9,7 @@ import { dimensionCsv, dimensionTable } from '../../src/files/dimensionTable.ts'
 import { manifest, writeManifest } from '../../src/files/manifest.ts';
 import { safeName } from '../../src/files/safeName.ts';
 import { type FileEntry, writeZip } from '../../src/files/zip.ts';
-import { hasPython, PYTHON, said } from '../support/outsideReaders.ts';
+import { hasPython, hasUnzip, PYTHON, said } from '../support/outsideReaders.ts';
 
 // Unpacked by the system's unzip (where it is) and by Python; hashed by coreutils' sha256sum.
 
@@ -42,8 +42,6 @@ function expectWhole(unpacked: string) {
   expect(checked.stderr).toBe('');
   expect(checked.stdout.trim().split('\n')).toEqual(files.map(({ name }) => `${name}: OK`));
 }
-
-const hasUnzip = spawnSync('unzip', ['-v']).status === 0;
 
 describe('a ZIP', () => {
   test.runIf(hasUnzip)('unpacks whole by the system’s unzip', () => {

@@ -42,6 +42,25 @@ describe('every paper can be read: no text over another or over a thick line, no
   });
 });
 
+test('the longest bridge: the views at half size and saying so, its longest gauge in two parts', {
+  timeout: 120_000,
+}, () => {
+  const { text } = starter('Dunlin');
+  const accepted = acceptDesign({
+    ...text,
+    footprint: { ...text.footprint, length: 230, depthCentre: 75, depthWing: 60, slotBehindFront: 30 },
+  });
+  const sheets = allSheets(accepted, dejaVu, { paper: PAPERS.Letter, units: 'mm', date: '' });
+  expect(sheets.flatMap((sheet) => illegible(sheet, dejaVu))).toEqual([]);
+  const [views] = sheets;
+  expect(views?.scale).toBe(0.5);
+  expect(views?.inks.some((ink) => ink.kind === 'text' && ink.text === '1:2')).toBe(true);
+  expect(sheets.map(({ id }) => id).filter((id) => id.startsWith('gauges'))).toEqual([
+    'gauges-1',
+    'gauges-2',
+  ]);
+});
+
 test('the check finds a text over another, over an outline and outside the frame', () => {
   const [sheet] = allSheets(starter('Plover'), dejaVu, { paper: PAPERS.A4, units: 'mm', date: '' });
   if (!sheet) throw new Error('no sheet');

@@ -15,6 +15,7 @@ function answers(what: string, command: string, ...args: string[]): boolean {
 
 export const hasPoppler = answers('The PDF reader', 'pdftoppm', '-v');
 export const hasEzdxf = answers('The DXF audit', PYTHON, '-c', 'import ezdxf');
+export const hasUnzip = answers('The system’s unzip', 'unzip', '-v');
 export const hasPython = answers('The second ZIP reader', PYTHON, '-c', 'import zipfile');
 
 /** What a command prints. Throws with its own words when it fails. */

@@ -1,7 +1,8 @@
-import { useState } from 'react';
-import { comparison } from '../../report/compare/comparison.ts';
+import { useDeferredValue, useState } from 'react';
+import { differences } from '../../report/compare/differences.ts';
 import { LOAD_CAUTION } from '../../trade/loadCaution.ts';
 import { figuresOf } from '../figures/figuresOf.ts';
+import { pairsOf } from '../figures/pairs.ts';
 import { StiffnessPlot } from '../figures/StiffnessPlot.tsx';
 import { useReference } from '../figures/useReference.ts';
 import { Key } from '../picture/Key.tsx';
@@ -18,7 +19,8 @@ import { takeReference } from './takeReference.ts';
 /** The design on the bench against the reference design: shape, dimensions, weight, stiffness and loads. */
 export function Compare() {
   const store = useAppStore();
-  const accepted = useApp((state) => state.lastGood);
+  // a drag goes on while they are worked out
+  const accepted = useDeferredValue(useApp((state) => state.lastGood));
   const current = useApp((state) => judge(state.history.present).ok);
   const { name, reference } = useReference();
   const [choosing, setChoosing] = useState(false);
@@ -51,9 +53,10 @@ export function Compare() {
 type Side = ReturnType<typeof figuresOf>;
 
 function Compared({ name, bench, reference }: { name: string; bench: Side; reference: Side }) {
-  const { differences, figures: all } = comparison(reference, bench);
   const strung = [bench, reference].some(({ accepted }) => accepted.design.timber.weighed === 'strung');
-  const figures = all.filter(({ id }) => strung || id !== 'mass-together');
+  const figures = [...pairsOf(reference, bench).values()].filter(
+    ({ id }) => strung || id !== 'mass-together',
+  );
   const [here, there] = [bench.accepted.curves, reference.accepted.curves];
   return (
     <>
@@ -76,7 +79,7 @@ function Compared({ name, bench, reference }: { name: string; bench: Side; refer
         ]}
       />
       <h3>Differences</h3>
-      <DifferenceTable differences={differences} />
+      <DifferenceTable differences={differences(reference.accepted.design, bench.accepted.design)} />
       <h3>Weight and stiffness</h3>
       <PairTable name="Weight and stiffness side by side" pairs={figures.filter(({ load }) => !load)} />
       <StiffnessPlot bench={bench} reference={reference} name={name} />

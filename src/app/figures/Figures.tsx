@@ -1,3 +1,4 @@
+import { useDeferredValue } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { LOAD_CAUTION } from '../../trade/loadCaution.ts';
 import { Picture } from '../picture/Picture.tsx';
@@ -24,7 +25,8 @@ import { useReference } from './useReference.ts';
 
 /** What the design comes to: all figures that follow from its curves at once, the exact solid's when it is there. */
 export function Figures() {
-  const accepted = useApp((state) => state.lastGood);
+  // a drag goes on while they are worked out
+  const accepted = useDeferredValue(useApp((state) => state.lastGood));
   const current = useApp((state) => judge(state.history.present).ok);
   const { solid } = useApp(useShallow(shownPart));
   const holes = useApp(({ session }) => session.holes);

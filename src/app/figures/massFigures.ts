@@ -42,7 +42,12 @@ export function massFigures({ accepted, figures }: Weighed, pairs: Pairs): reado
           },
         ]),
     ...(timber.weighed === 'strung'
-      ? pairFigure(pairs, 'mass-together', 'wood as reamed + saddle + pins', { path: 'timber.weighed' })
+      ? pairFigure(pairs, 'mass-together', 'wood as reamed + saddle + pins', {
+          ...(pairs.get('mass-together')?.share === undefined && {
+            note: 'of the reference, wood alone is weighed',
+          }),
+          path: 'timber.weighed',
+        })
       : []),
   ];
 }

@@ -6,8 +6,15 @@ import type { Weighed } from './figuresOf.ts';
 /** The numbers by which designs are compared, of the reference (a) and of the design on the bench (b), by their ids. */
 export type Pairs = ReadonlyMap<string, Pair>;
 
+/** What is weighed together has no share where one of the two weighs its wood alone. */
 export function pairsOf(reference: Weighed, bench: Weighed): Pairs {
-  return new Map(comparison(reference, bench).figures.map((pair) => [pair.id, pair]));
+  const [theirs, mine] = [reference, bench].map(({ accepted }) => accepted.design.timber.weighed);
+  return new Map(
+    comparison(reference, bench).figures.map((pair) => [
+      pair.id,
+      pair.id === 'mass-together' && theirs !== mine ? { ...pair, share: undefined } : pair,
+    ]),
+  );
 }
 
 /** A compared number as a figure, with the numbers that went in. */

@@ -75,7 +75,7 @@ function saddleFigures(design: Design, curves: Curves): readonly Figure[] {
       value: fixed(saddle.showing + saddle.depth, 2),
       unit: 'mm',
       formula: `showing ${fixed(saddle.showing, 2)} + in the slot ${fixed(saddle.depth, 2)}, at the middle`,
-      source: `The depth is ${saddle.depthBy === 'set' ? 'set by hand' : 'solved so that half of the saddle stands in the wood'}.`,
+      source: `The depth is ${saddle.depthBy === 'set' ? 'set by hand' : 'solved so that enough of the saddle stands in the wood'}.`,
       path: 'saddle.showing',
     },
     {

@@ -17,7 +17,7 @@ export async function openDesign(store: AppStore): Promise<void> {
       store.setSession({ notice: { title: `${file.name} can’t be opened`, lines: opened.lines } });
       return;
     }
-    store.replaceDesign(opened.text);
+    store.open(opened.text);
     store.setSession({ file: { name: file.name, handle: file.handle, text: opened.text } });
   } catch (error) {
     if (wasCancelled(error)) return;

@@ -47,11 +47,11 @@ export function heightFigures(
       unit: 'mm',
       ...sourced(
         ['half-rule'],
-        `half in needs ${mm(depth.forHalf)}; the wood wanted under it allows ${mm(depth.forWood)}`,
+        `holding the saddle needs ${mm(depth.forHold)}; the wood wanted under it allows ${mm(depth.forWood)}`,
       ),
       ...by(
         'saddle.depth',
-        depth.both ? 'solved, half of the saddle in the wood' : 'solved, as deep as the wood allows',
+        depth.both ? 'solved, enough of the saddle in the wood' : 'solved, as deep as the wood allows',
       ),
       path: 'saddle.depth',
     },

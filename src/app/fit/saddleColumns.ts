@@ -1,13 +1,14 @@
 import type { Design } from '../../design/design.ts';
 import type { FitReport } from '../../trade/fit/fitReport.ts';
 import type { Fit } from '../../trade/fit/placeDesign.ts';
+import { isHeld } from '../../trade/saddleStand.ts';
 import { fixed } from '../figures/figure.ts';
 import type { Column } from './column.ts';
 import { sourced } from './sourced.ts';
 
 /** Heights at the saddle, and how the strings go down to their pins. */
 export function saddleColumns(
-  { saddle }: Design,
+  { saddle, limits }: Design,
   fit: Fit,
   { saddle: stands, breaks }: FitReport,
 ): readonly Column[] {
@@ -47,7 +48,7 @@ export function saddleColumns(
       unit: 'mm',
       name: 'Saddle in the slot',
       values: stands.stands.map(({ inSlot }) => fixed(inSlot, 2)),
-      amiss: stands.stands.map(({ half }) => !half),
+      amiss: stands.stands.map((stand) => !isHeld(stand, limits.held)),
       sourced: (i) =>
         sourced(
           ['half-rule'],

@@ -40,6 +40,9 @@ export function FieldRow({ place }: { place: Place }) {
         <ChoiceInput {...common} field={field} typed={typed} />
       ) : field.kind === 'text' ? (
         <TextInput {...common} field={field} typed={typed} />
+      ) : isNumberField(field) && problems.some(isOfTyping) ? (
+        // whatever finds its number: what was typed can only be mended where it can be typed
+        <QuantityInput {...common} field={field} typed={typed} />
       ) : how === 'follows' && isNumberField(field) ? (
         <FollowingInput {...common} field={field} typed={typed} />
       ) : isSolvable(field) ? (
@@ -53,12 +56,19 @@ export function FieldRow({ place }: { place: Place }) {
       <div id={id.problem} className="problems" aria-live="polite">
         {problems.map((problem) => (
           <p key={`${problem.code} ${problem.path} ${problem.allowed}`}>
-            {how === 'solved' || how === 'follows' ? saySolved(problem) : mend(problem)}
+            {(how === 'solved' || how === 'follows') && !isOfTyping(problem)
+              ? saySolved(problem)
+              : mend(problem)}
           </p>
         ))}
       </div>
     </div>
   );
+}
+
+/** Whether a problem is with the characters typed, not with how dimensions fit together. */
+function isOfTyping({ code }: Problem): boolean {
+  return code === 'not-a-value' || code === 'wrong-unit' || code === 'out-of-range';
 }
 
 /** What was solved stands nowhere else while it can't be: the row shows the last good design's. */

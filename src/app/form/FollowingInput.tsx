@@ -1,5 +1,6 @@
 import type { NumberField } from '../../design/fields/kinds.ts';
 import { type Place, placeOf } from '../store/fieldAt.ts';
+import { goodHere } from '../store/goodHere.ts';
 import { letGo } from '../store/solvedOrSet.ts';
 import { useApp, useAppStore } from '../store/useApp.ts';
 import { FoundInput } from './FoundInput.tsx';
@@ -9,7 +10,10 @@ import type { InputProps } from './inputProps.ts';
 export function FollowingInput(props: InputProps<NumberField>) {
   const { path } = props;
   const store = useAppStore();
-  const value = useApp(({ lastGood }) => (lastGood?.aimed?.path === path ? lastGood.aimed.value : undefined));
+  const value = useApp((state) => {
+    const aimed = goodHere(state)?.aimed;
+    return aimed?.path === path ? aimed.value : undefined;
+  });
   return (
     <FoundInput
       {...props}

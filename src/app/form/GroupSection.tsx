@@ -1,6 +1,7 @@
 import type { ComponentType } from 'react';
 import type { Group } from '../../design/fields.ts';
 import { placeOf, placesOf } from '../store/fieldAt.ts';
+import { goodHere } from '../store/goodHere.ts';
 import { judge } from '../store/judge.ts';
 import { useApp, useAppStore } from '../store/useApp.ts';
 import { MeasuredAgain } from './again/MeasuredAgain.tsx';
@@ -21,7 +22,7 @@ const TABLES: Readonly<Record<string, ComponentType>> = {
 export function GroupSection({ group }: { group: Group }) {
   const store = useAppStore();
   const open = useApp((state) => state.session.openGroups.has(group));
-  const line = useApp((state) => essence(group, state.history.present, state.lastGood?.fit.solved));
+  const line = useApp((state) => essence(group, state.history.present, goodHere(state)?.fit.solved));
   const faults = useApp(
     (state) => judge(state.history.present).problems.filter((p) => placeOf(p.path)?.group === group).length,
   );

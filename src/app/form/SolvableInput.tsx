@@ -2,6 +2,7 @@ import type { DesignText } from '../../design/design.ts';
 import type { NumberField } from '../../design/fields/kinds.ts';
 import type { SolvablePath } from '../../trade/fit/placeDesign.ts';
 import { type Place, placeOf } from '../store/fieldAt.ts';
+import { goodHere } from '../store/goodHere.ts';
 import { choiceOf, howFound, setByHand, solvedAgain, waySolved } from '../store/solvedOrSet.ts';
 import { useApp, useAppStore } from '../store/useApp.ts';
 import { FoundInput } from './FoundInput.tsx';
@@ -18,7 +19,7 @@ export function SolvableInput(props: InputProps<NumberField>) {
   const store = useAppStore();
   const place = placeOf(path) as Place;
   const how = useApp(({ history }) => howFound(history.present, place));
-  const solved = useApp(({ lastGood }) => lastGood?.fit.solved);
+  const solved = useApp((state) => goodHere(state)?.fit.solved);
   const number = solved?.[path as SolvablePath].solved;
 
   if (how === 'wanted')

@@ -1,4 +1,5 @@
 import { acceptDesign } from '../../design/acceptDesign.ts';
+import { FIELDS } from '../../design/fields.ts';
 import { DesignError } from '../../design/problem.ts';
 import type { Reference } from '../store/state.ts';
 
@@ -28,9 +29,16 @@ export function rememberReference(reference: Reference): void {
 function readReference(kept: string): Reference | undefined {
   try {
     const { name, text } = Object(JSON.parse(kept)) as { readonly name?: unknown; readonly text?: unknown };
-    return typeof name === 'string' ? { name, text: acceptDesign(text).text } : undefined;
+    if (typeof name !== 'string') return undefined;
+    const { text: read, design } = acceptDesign(text);
+    return { name: isName(name) ? name : design.guitar.name, text: read };
   } catch (error) {
     if (error instanceof DesignError || error instanceof SyntaxError) return undefined;
     throw error;
   }
+}
+
+/** Whether it would do as a design's own name. */
+function isName(name: string): boolean {
+  return name.trim() !== '' && name.length <= FIELDS.guitar.name.maxLength && !/\p{Cc}/u.test(name);
 }

@@ -17,7 +17,7 @@ export function StartersDialog({ onClose }: { onClose: () => void }) {
   }, []);
   const take = (starter: Starter) => {
     const { present } = store.getState().history;
-    store.replaceDesign(keeping ? keepGuitar(starter.text, present) : starter.text);
+    store.open(keeping ? keepGuitar(starter.text, present) : starter.text);
     store.setSession({ file: undefined });
     onClose();
   };

@@ -125,6 +125,8 @@ export interface AppState {
   readonly history: History;
   /** The last design that could be made. */
   readonly lastGood: Accepted | undefined;
+  /** Whether that is another bridge than the one on the bench, which was opened since and can't be made. */
+  readonly goodIsAnother: boolean;
   readonly session: Session;
   readonly part: Part;
   readonly kernel: ClientState;

@@ -2,6 +2,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { DesignText, Typed } from '../../design/design.ts';
 import { enoughStrings } from '../../design/enoughStrings.ts';
 import type { GROUPS } from '../../design/fields.ts';
+import { aimingAtPresent } from './aimingAtPresent.ts';
 import { placeOf, typedAt, withTyped } from './fieldAt.ts';
 import { begin, change, closeStep, type History, hold, redo, replace, undo } from './history.ts';
 import { judge } from './judge.ts';
@@ -25,6 +26,8 @@ export interface AppStore extends StoreApi<AppState> {
   readonly revise: (path: string, anew: (text: DesignText) => DesignText) => void;
   /** Puts another document in the place of the present one, as one step that can be undone. */
   readonly replaceDesign: (text: DesignText) => void;
+  /** Opens another bridge's document, as one step that can be undone. */
+  readonly open: (text: DesignText) => void;
   /** Until `closeStep`, all changes of this field are one step. */
   readonly hold: (path: string) => void;
   readonly closeStep: () => void;
@@ -56,6 +59,7 @@ export function createAppStore(beginning: Beginning, now: () => number = () => p
   const store = createStore<AppState>()(() => ({
     history: begin(beginning.text),
     lastGood: good,
+    goodIsAnother: false,
     session: {
       selected: undefined,
       call: { path: '', count: 0 },
@@ -85,7 +89,7 @@ export function createAppStore(beginning: Beginning, now: () => number = () => p
 
   const setHistory = (history: History) => {
     const good = judge(history.present).accepted;
-    setState(good ? { history, lastGood: good } : { history });
+    setState(good ? { history, lastGood: good, goodIsAnother: false } : { history });
   };
   const setSession = (part: Partial<Session>) =>
     setState(({ session }) => ({ session: { ...session, ...part } }));
@@ -111,11 +115,16 @@ export function createAppStore(beginning: Beginning, now: () => number = () => p
         if (typedAt(text, place) === typed) return text;
         const changed = withTyped(text, place, typed);
         // every string added has a place in each list at once
-        return place.path === 'strings.count' ? enoughStrings(changed) : changed;
+        if (place.path === 'strings.count') return enoughStrings(changed);
+        return place.path === 'aim.of' ? aimingAtPresent(changed, judge(text).accepted) : changed;
       });
     },
     revise,
     replaceDesign: (text: DesignText) => setHistory(replace(getState().history, text)),
+    open: (text: DesignText) => {
+      setHistory(replace(getState().history, text));
+      if (!judge(text).ok) setState({ goodIsAnother: true });
+    },
     hold: (path: string) => setHistory(hold(closeStep(getState().history), path, now())),
     closeStep: () => setHistory(closeStep(getState().history)),
     undo: () => setHistory(undo(getState().history)),

@@ -26,6 +26,12 @@ export const aim = {
       depth: 'the depth at the centre',
     },
     'tip',
-    'The dimension that is changed to meet the aim.',
+    'The dimension that is changed to meet the mass.',
+  ),
+  stiffnessFollows: choice(
+    'Follows',
+    { thickness: 'the thickness', depth: 'the depth at the centre' },
+    'thickness',
+    'The dimension that is changed to meet the stiffness: no other changes the middle.',
   ),
 } as const satisfies Readonly<Record<string, Field>>;

@@ -60,14 +60,14 @@ export const saddle = {
   ),
   depthBy: solvedOrSet(
     'Slot depth from',
-    'Solved so that half of the saddle stands in the wood, or set by hand.',
+    'Solved so that enough of the saddle stands in the wood (see Limits), or set by hand.',
   ),
   depth: solvable(
     'depthBy',
     length('Slot depth', [1, 16], 5.5, 0.1, 'From the crown at the slot’s middle, along the slot’s walls.'),
   ),
   woodUnder: length(
-    'Wood under the slot',
+    'Leave under the slot',
     [0.5, 8],
     2.5,
     0.1,

@@ -2,7 +2,7 @@ import type { Curves } from '../../../models/curves/curves.ts';
 import { drawCurves } from '../../../models/curves/drawCurves.ts';
 import type { Design } from '../../design/design.ts';
 import { FIELDS } from '../../design/fields.ts';
-import { FOLLOWED, type FollowedPath, followedPath } from '../../design/followed.ts';
+import { type FollowedPath, followedPath } from '../../design/followed.ts';
 import { DesignError, misfit, rangeOf } from '../../design/problem.ts';
 import { type PlacedDesign, placeDesign } from '../../trade/fit/placeDesign.ts';
 import { rounded } from '../../trade/fit/rounded.ts';
@@ -38,8 +38,6 @@ const LOOKS = 24;
 const MOST_STEPS = 40;
 /** mm: what a dimension is moved by to see what it does, and how near to its end it is followed. */
 const [NUDGE, NEAR] = [0.05, 0.002];
-/** A millimetre of a dimension that changes the measure by less than this, in units of its nearness, does nothing. */
-const NO_EFFECT = 1;
 
 /**
  * The design with the dimension that follows changed until its aim is met: the solved numbers are placed and the curves
@@ -79,15 +77,16 @@ export function aimedDesign(read: Design): AimedDesign {
     throw new Error(`${path} ${usual} can be drawn after all`);
   }
   let slope = slopeAt(attempt, best, min, max);
-  if (Math.abs(slope) < measure.within * NO_EFFECT) throw noEffect(path, of);
   // the nearest values below and above that could not be drawn
   let [below, above] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
   for (let step = 0; step < MOST_STEPS; step++) {
     if (Math.abs(best.over) <= measure.within) return met(best);
-    const secant = Math.min(max, Math.max(min, best.value - best.over / slope));
+    if (slope === 0) break;
+    // rounded as it is tried: a wall is known by the very number that failed
+    const secant = rounded(Math.min(max, Math.max(min, best.value - best.over / slope)));
     const wall = secant > best.value ? above : below;
     const barred = Math.abs(secant - best.value) >= Math.abs(wall - best.value);
-    const wanted = rounded(barred ? (best.value + wall) / 2 : secant);
+    const wanted = barred ? rounded((best.value + wall) / 2) : secant;
     if (Math.abs(wanted - best.value) < (barred ? NEAR : 1e-9)) break;
     const trial = attempt(wanted);
     if (!trial) {
@@ -150,26 +149,13 @@ const FIELD_OF: Readonly<Record<AimOf, string>> = {
 
 const ANOTHER = 'Let another dimension follow, or aim at something else.';
 
-const named = (path: FollowedPath) =>
-  Object.entries(FOLLOWED).find(([, followed]) => followed === path)?.[0] ?? path;
-
-function noEffect(path: FollowedPath, of: AimOf): DesignError {
-  const what = { mass: 'the mass', stiffness: 'the stiffness in the middle', tip: 'the height at the tips' }[
-    of
-  ];
-  return new DesignError([
-    misfit(
-      'aim.follows',
-      named(path),
-      `a dimension that changes ${what}`,
-      `${ANOTHER} Now ${what} stays as it is.`,
-    ),
-  ]);
-}
-
 function outOfReach(of: AimOf, path: FollowedPath, asked: number, best: Trial): DesignError {
   const { unit } = MEASURES[of];
-  const nearest = (asked + best.over).toFixed(2);
-  const allowed = `${best.over > 0 ? 'at least' : 'at most'} ${nearest} ${unit}, with ${best.value.toFixed(2)} mm at ${path}`;
+  // rounded to the side that can be met
+  const round = best.over > 0 ? Math.ceil : Math.floor;
+  const nearest = (round((asked + best.over) * 100) / 100).toFixed(2);
+  const [group, key] = path.split('.') as ['top', 'tip'];
+  const { label } = FIELDS[group][key];
+  const allowed = `${best.over > 0 ? 'at least' : 'at most'} ${nearest} ${unit}, with “${label}” at ${best.value.toFixed(2)} mm`;
   return new DesignError([misfit(FIELD_OF[of], asked, allowed, ANOTHER)]);
 }

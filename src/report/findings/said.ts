@@ -11,6 +11,11 @@ export function said(value: number, unit: string, decimals = 2): string {
 /** mm, to a hundredth. */
 export const mm = (value: number) => said(value, 'mm');
 
+/** A range, its unit said once: `0 to 1.5 mm`, `2.5° to 3.5°`. */
+export function fromTo(least: number, most: number, unit: string): string {
+  return `${said(least, unit === '°' ? unit : '')} to ${said(most, unit)}`;
+}
+
 /** Rounded as it is said. */
 const shown = (value: number, decimals: number) => Math.round(value * 10 ** decimals) / 10 ** decimals;
 
@@ -23,6 +28,3 @@ export function below(value: number, least: number, decimals = 2): boolean {
 export function above(value: number, most: number, decimals = 2): boolean {
   return below(-value, -most, decimals);
 }
-
-/** A text's first letter as at a sentence's beginning. */
-export const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

@@ -3,11 +3,12 @@ import { textBox } from '../labelBoxes.ts';
 import { type Box, isInside, type OrientedBox, overlap, runsThrough } from '../paper/box.ts';
 import { inkLines } from '../paper/inkLines.ts';
 import { type TextInk, words } from '../paper/inks.ts';
+import { remembered } from '../paper/remembered.ts';
 import type { Ink, Pen, Typeface } from '../sheet.ts';
 import type { Draft, Spot } from './draft.ts';
 
 /** What it costs a text to run into something. */
-const COST = { text: 100, frame: 100, thick: 40, thin: 6, leader: 2 } as const;
+const COST = { text: 100, frame: 100, thick: 40, thin: 6, along: 30, leader: 2 } as const;
 const THICK: ReadonlySet<Pen> = new Set(['outline', 'frame', 'cutting']);
 /** Air round a text, mm. */
 const AIR = 0.4;
@@ -30,8 +31,9 @@ export function lettered(
   drafts: readonly Draft[],
   fixed: readonly Ink[],
   frame: Box,
-  typeface: Typeface,
+  face: Typeface,
 ): readonly Ink[] {
+  const typeface = remembered(face);
   const boxes: OrientedBox[] = fixed.flatMap((ink) => (ink.kind === 'text' ? [textBox(ink, typeface)] : []));
   const walls: Wall[] = [
     ...wallsOf(fixed, undefined),
@@ -49,6 +51,7 @@ export function lettered(
         walls.reduce((sum, wall) => sum + costOf(wall.of === draft ? bare : box, wall), 0) +
         COST.text * own.filter((w) => !isInside(straight(w), frame)).length +
         COST.text * own.filter((w) => boxes.some((other) => runsThrough(other, w.from, w.to))).length +
+        COST.along * own.filter((w) => walls.some((v) => v.of !== draft && liesAlong(w, v))).length +
         COST.leader * own.filter((w) => walls.some((v) => v.of !== draft && crosses(w, v))).length
       );
     });
@@ -117,4 +120,15 @@ function crosses(a: Wall, b: Wall): boolean {
 
 function side(p: Point, q: Point, r: Point): number {
   return (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);
+}
+
+/** Whether two straights lie on each other for some way: a text beyond its own dimension would seem to be the next one's. */
+function liesAlong(a: Wall, b: Wall): boolean {
+  const length = distance(a.from, a.to);
+  const off = (p: Point) => Math.abs(side(a.from, a.to, p)) / length;
+  if (!(length > 0) || off(b.from) > 0.05 || off(b.to) > 0.05) return false;
+  const way: Point = [(a.to[0] - a.from[0]) / length, (a.to[1] - a.from[1]) / length];
+  const at = (p: Point) => (p[0] - a.from[0]) * way[0] + (p[1] - a.from[1]) * way[1];
+  const [b0, b1] = [Math.min(at(b.from), at(b.to)), Math.max(at(b.from), at(b.to))];
+  return Math.min(length, b1) - Math.max(0, b0) > 0.1;
 }

@@ -61,7 +61,17 @@ export function linear(d: Linear, typeface: Typeface): Draft {
         { at: on(end, OVER), anchor: 'end', angle, inks: [line(end - width, a - tail)] },
       ];
     });
-    return [...inside, ...beyond];
+    // between two others a short upright dimension has room for level text only
+    const [x, y] = on((a + b) / 2);
+    const level = ([1, -1] as const).map(
+      (side): Spot => ({
+        at: [x + side * 1.2, y - TEXT / 2],
+        anchor: side > 0 ? 'start' : 'end',
+        angle: 0,
+        inks: [],
+      }),
+    );
+    return [...inside, ...beyond, ...(Math.abs(along[0]) < 1e-9 ? level : [])];
   }
 }
 

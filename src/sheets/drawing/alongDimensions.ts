@@ -46,8 +46,10 @@ export function alongDrafts(
   return [
     depthMark(
       `${lengthText(slot.depth, units)}${along}`,
-      onPaper(view, floor(BESIDE)),
-      onPaper(view, [BESIDE, profile.thickness]),
+      [BESIDE, -BESIDE, 2 * BESIDE, -2 * BESIDE].map((u) => ({
+        floor: onPaper(view, floor(u)),
+        rim: onPaper(view, [u, profile.thickness]),
+      })),
       typeface,
     ),
     leader(

@@ -76,13 +76,12 @@ export function sectionsContent(
 
 /** A section with its hatching and its name over it. */
 function drawn(cut: Cut, view: View, name: string, above: number): readonly Ink[] {
-  const [x, y] = onPaper(view, [(cut.extent[0] + cut.extent[2]) / 2, cut.extent[3]]);
+  const [x, y] = onPaper(view, [cut.extent[0], cut.extent[3]]);
   return [
     ...hatching(cut.pieces, view, SPACING),
     ...placed(view, cut.inks),
     words(`${name} (${scaleText(view.scale)})`, [x, y + above - HEADING - 2], {
       height: HEADING,
-      anchor: 'middle',
       bold: true,
     }),
   ];

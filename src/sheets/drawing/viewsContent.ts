@@ -29,7 +29,7 @@ import { type ViewsLayout, viewsLayout } from './viewsLayout.ts';
 const SCALES = [1, 0.5, 0.2] as const;
 
 /** The plan's dimension lines stand beyond the marks of the cutting planes, mm. */
-const BEYOND_MARKS = 13;
+const BEYOND_MARKS = 14.5;
 
 /** Plan, front elevation and one end, with all dimensions that are seen in them. The sections have their own sheet. */
 export function viewsContent(accepted: AcceptedDesign, typeface: Typeface, options: PapersOptions): Content {

@@ -31,6 +31,8 @@ export function corners(b: OrientedBox): readonly Point[] {
 
 /** Whether two rectangles overlap: none of their four directions parts them. */
 export function overlap(a: OrientedBox, b: OrientedBox): boolean {
+  const apart = Math.hypot(a.centre[0] - b.centre[0], a.centre[1] - b.centre[1]);
+  if (apart > a.halfLength + a.halfHeight + b.halfLength + b.halfHeight) return false;
   return [a.along, left(a.along), b.along, left(b.along)].every((way) => {
     const [a0, a1] = reach(a, way);
     const [b0, b1] = reach(b, way);

@@ -75,7 +75,7 @@ export function gauges({ curves }: AcceptedDesign, units: Units, typeface: Typef
       'Crown gauge: laid across the top it touches from end to end of the crown.',
       underside.shape === 'flat'
         ? 'The underside is flat: check it with a straightedge.'
-        : `Underside gauge: held under the bridge it touches all along. A straightedge along the middle from tip to tip stands ${say(drop(underside.radius, half))} off it there.`,
+        : `Underside gauge: held under the bridge it touches all along. A straightedge laid from tip to tip stands ${say(drop(underside.radius, half))} off the underside in the middle.`,
     ],
     inks: [...fixed, ...lettered(both.map(named), fixed, marks.box, typeface)],
   };

@@ -10,6 +10,10 @@ export interface Row {
   readonly height: number;
   /** Stays on the page of the row after it. */
   readonly keep?: boolean;
+  /** Stands over it when it begins a page: what else would be left behind on the page before. */
+  readonly again?: Row;
+  /** Parts what stands over it from what stands below: of no use where a page begins. */
+  readonly blank?: true;
   /** What stands there when its upper edge lies at this height of the paper. */
   readonly inks: (top: number) => readonly Ink[];
 }
@@ -44,7 +48,7 @@ export function textBlock(text: string, block: Block, typeface: Typeface): Row {
 }
 
 /** Empty paper. */
-export const gap = (height: number, keep = false): Row => ({ height, keep, inks: () => [] });
+export const gap = (height: number, keep = false): Row => ({ height, keep, blank: true, inks: () => [] });
 
 /** Rows as one that is not torn. */
 export function stacked(rows: readonly Row[], keep = false): Row {

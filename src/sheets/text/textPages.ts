@@ -39,21 +39,24 @@ export function textPages({ id, title, paper, rows, head }: Pages): readonly She
 function torn(rows: readonly Row[], room: number): readonly (readonly Row[])[] {
   const pages: Row[][] = [[]];
   let left = room;
+  const put = (row: Row) => {
+    pages[pages.length - 1]?.push(row);
+    left -= row.height;
+  };
+  const turn = (next: Row) => {
+    pages.push([]);
+    left = room;
+    if (next.again) put(next.again);
+  };
   for (const group of together(rows)) {
+    // a new page parts enough
+    if (group.every(({ blank }) => blank) && (total(group) > left || pages[pages.length - 1]?.length === 0))
+      continue;
     const height = total(group);
-    if (height > left && height <= room) {
-      pages.push([]);
-      left = room;
-    }
+    if (height > left && height <= room) turn(group[0] as Row);
     for (const row of group) {
-      const page = pages[pages.length - 1] as Row[];
-      if (row.height > left && page.length > 0) {
-        pages.push([row]);
-        left = room - row.height;
-      } else {
-        page.push(row);
-        left -= row.height;
-      }
+      if (row.height > left && pages[pages.length - 1]?.length) turn(row);
+      put(row);
     }
   }
   return pages;

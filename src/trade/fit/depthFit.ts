@@ -10,7 +10,7 @@ import { rounded } from './rounded.ts';
 const STEPS = 48;
 
 /**
- * The slot's depth by rule, mm: half of the saddle in the wood under every string, the wanted wood left under the slot.
+ * The slot's depth by rule, mm: the share of the saddle that is wanted in the wood under every string, the wanted wood left under the slot.
  *
  * @param design with thickness, slot angle and set-back as they are used
  */
@@ -33,11 +33,12 @@ export function depthFit(
     shallower: needs.map(({ shallower }) => shallower),
     woodAtNoDepth: woodAtNoDepth(design, frame, thickness),
     wood: design.saddle.woodUnder,
+    held: design.limits.held,
     tilt: design.saddle.tilt,
   });
-  // rounded up where the half rule governs, so that rounding doesn't break it
-  const halfIn = solved.depth === solved.forHalf;
-  return { ...solved, depth: halfIn ? Math.ceil(solved.depth * 1e4) / 1e4 : rounded(solved.depth) };
+  // rounded up where the saddle's hold governs, so that rounding doesn't break it
+  const held = solved.depth === solved.forHold;
+  return { ...solved, depth: held ? Math.ceil(solved.depth * 1e4) / 1e4 : rounded(solved.depth) };
 }
 
 function slotAtNoDepth(design: Design): SlotFrame {

@@ -59,8 +59,13 @@ describe.each(Object.entries({ ...someFits, strung: { 'timber.weighed': 'strung'
     test('every number by which designs are compared stands there with its share', () => {
       const together = bench.accepted.design.timber.weighed === 'strung';
       for (const { id, label, value } of headlines(bench.figures)) {
-        if (id === 'mass-together' && !together) continue;
         const shown = figures.find((one) => one.label === label);
+        if (id === 'mass-together') {
+          // the usual bridge weighs its wood alone: nothing to be a share of
+          expect(shown !== undefined, label).toBe(together);
+          expect(shown?.share).toBeUndefined();
+          continue;
+        }
         const other = headlines(usual.figures).find((one) => one.id === id);
         expect(shown?.share, label).toBeCloseTo(value / (other?.value ?? 0), 9);
       }
@@ -104,6 +109,8 @@ test('saddle and pins are listed only where they are weighed, and make up the su
   const labels = (bench: Weighed) => all(bench).map(({ label }) => label);
   expect(labels(usual)).not.toContain('Pins');
   const strung = weighed({ 'timber.weighed': 'strung', 'timber.pinMass': 0.9 });
+  const both = pairsOf(weighed({ 'timber.weighed': 'strung' }), strung).get('mass-together');
+  expect(both?.share, 'compared where both weigh the same').toBeCloseTo(1 + 1.2 / (both?.a ?? 0), 6);
   const figures = all(strung);
   expect(numberOf(figures, 'Pins')).toBeCloseTo(5.4, 6);
   expect(

@@ -74,17 +74,18 @@ describe('over random designs', () => {
   });
 });
 
-/** How far a place may stand out of the box round the wood, mm; upward the strings do by as much as they pass over it. */
+/** How far a place may stand out of the box round wood and strings, mm: these pass over it, and may be spread wider. */
 const OUT = 3;
 
 function outOfBox({ accepted, report }: Judged, { place }: Finding): boolean {
   const [x0, y0, z0, x1, y1, z1] = curvesBox(accepted.curves);
   const top = Math.max(z1, ...report.crowns.map(({ height }) => height));
+  const half = Math.max(x1, -x0, ...report.crowns.map(({ at }) => Math.abs(at[0])));
   return place
     .flat()
     .some(
       ([x, y, z]) =>
-        x < x0 - OUT || x > x1 + OUT || y < y0 - OUT || y > y1 + OUT || z < z0 - OUT || z > top + OUT,
+        Math.abs(x) > half + OUT || y < y0 - OUT || y > y1 + OUT || z < z0 - OUT || z > top + OUT,
     );
 }
 

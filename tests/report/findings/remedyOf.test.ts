@@ -76,13 +76,33 @@ describe('the remedy is', () => {
       value: 2.5,
       text: 'Make the wing tip 2.5 mm thick',
       changes: { 'top.tip': 2.5 },
+      price: [],
     });
     expect(remedyFor('wing-tip', { 'top.tip': 5 }).remedy?.value).toBe(4);
     expect(remedyFor('usual-length', { 'footprint.length': 189 }).remedy?.value).toBe(180);
   });
 
+  test('with its price, where every value has one', () => {
+    // thickness and showing by hand: any other showing is another action
+    const set = { 'top.thicknessBy': 'set', 'top.thickness': 9.3, 'saddle.showingBy': 'set' };
+    const { remedy } = remedyFor('saddle-showing', { ...set, 'saddle.showing': 5.2 });
+    expect(remedy?.path).toBe('saddle.showing');
+    expect(remedy?.price.map(({ id }) => id)).toEqual([]);
+    const dear = remedyFor('saddle-showing', {
+      'top.thicknessBy': 'set',
+      'top.thickness': 8.8,
+      'saddle.showingBy': 'solved',
+    }).remedy;
+    expect(dear?.price.every(({ severity, id }) => severity === 'warning' || id === 'action-otherwise')).toBe(
+      true,
+    );
+  });
+
   test('a number set by hand that was solved before, its choice with it', () => {
-    const { accepted, remedy } = remedyFor('straightedge-gap', { 'saddle.showing': 3.8 });
+    const { accepted, remedy } = remedyFor('straightedge-gap', {
+      'saddle.showing': 3.8,
+      'limits.gapLeast': 0,
+    });
     expect(accepted.design.top.thicknessBy).toBe('solved');
     // 4.04 would show over a thickness of 9.3: on a whole step only the thickness itself comes out so
     expect(remedy).toMatchObject({

@@ -41,7 +41,7 @@ describe('a limit of the design’s own', () => {
     ['saddle-showing', 'limits.showingMost', 4.5, 4.3],
     ['break-angle', 'limits.breakAngle', 15, 22],
     ['string-height', 'limits.stringLeast', 11.5, 12.5],
-    ['straightedge-gap', 'limits.gapLeast', 0, 0.1],
+    ['straightedge-gap', 'limits.gapLeast', -0.5, 0.1],
     ['steel-stress', 'limits.steel', 2.2, 1.4],
     ['wood-before-slot', 'limits.woodBefore', 2, 8],
     ['wood-behind-slot', 'limits.woodBehind', 2, 8],
@@ -53,9 +53,21 @@ describe('a limit of the design’s own', () => {
     ['bevel-ring', 'limits.bevelRing', 0.3, 0.6],
     ['mass', 'limits.massMost', 35, 25],
   ])('%s goes by %s', (id, path, usual, stricter) => {
-    expect(foundBy(id, { [path]: usual })).toBeUndefined();
-    expect(foundBy(id, { [path]: stricter })).toMatchObject({ limitPath: path });
+    // a solved depth would follow what must be held
+    const base = { 'saddle.depthBy': 'set', 'saddle.depth': 5.6 };
+    expect(foundBy(id, { ...base, [path]: usual })).toBeUndefined();
+    expect(foundBy(id, { ...base, [path]: stricter })).toMatchObject({ limitPath: path });
   });
+});
+
+test.each([
+  ['usual-depth-wings', { 'footprint.depthWing': 15 }, { 'footprint.backEdge': 'straight' }],
+  ['usual-edge', { 'top.edgeSize': 0.3 }, { 'top.edge': 'none' }],
+  ['usual-slot-length', { 'saddle.slotLength': 60 }, { 'saddle.ends': 'open' }],
+  ['usual-soundboard', { 'guitar.soundboardRadius': 15000 }, { 'guitar.soundboard': 'flat' }],
+])('%s is not about a dimension that has no say', (id, wrong, otherwise) => {
+  expect(foundBy(id, wrong)).toBeDefined();
+  expect(foundBy(id, { ...wrong, ...otherwise })).toBeUndefined();
 });
 
 describe('texts', () => {
@@ -97,7 +109,7 @@ describe('texts', () => {
     const found = foundBy('saddle-not-half-in', { 'saddle.depthBy': 'set', 'saddle.depth': 4 });
     // at the outer strings a flat floor is shallower by the crown's fall
     const { fit } = judgedWith().accepted;
-    expect(found?.text).toContain(`up to ${(fit.depth.forHalf - 4).toFixed(2)} mm too shallow`);
+    expect(found?.text).toContain(`up to ${(fit.depth.forHold - 4).toFixed(2)} mm too shallow`);
   });
 
   test('string-lifts says how far the break angle falls', () => {

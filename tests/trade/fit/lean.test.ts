@@ -3,6 +3,7 @@ import { acceptDesign } from '../../../src/design/acceptDesign.ts';
 import { initialDesign } from '../../../src/design/initial.ts';
 import { crowns } from '../../../src/trade/fit/crowns.ts';
 import { saddleFit } from '../../../src/trade/fit/saddleFit.ts';
+import { isHeld } from '../../../src/trade/saddleStand.ts';
 import { change } from '../../support/change.ts';
 
 const tilted = (tilt: number) => {
@@ -38,7 +39,7 @@ test.each([
   const text = change(initialDesign(), { 'saddle.floor': floor, 'saddle.tilt': tilt });
   const { design, curves, fit } = acceptDesign(text);
   expect(fit.depth.both, 'the wood allows it').toBe(true);
-  saddleFit(design, curves, fit).stands.forEach(({ half, margin }, i) => {
-    expect(half, `string ${i + 1}: ${margin} mm`).toBe(true);
+  saddleFit(design, curves, fit).stands.forEach((stand, i) => {
+    expect(isHeld(stand, 0.5), `string ${i + 1}: ${stand.inSlot} mm of ${stand.height}`).toBe(true);
   });
 });

@@ -14,7 +14,7 @@ export const bevelRing = rule({
     if (!below(width, limit)) return undefined;
     return {
       severity: 'warning',
-      text: `Reaming leaves a bevel of ${mm(width)} round the holes: the reamer’s lips tear a ring so narrow, and what is left looks uneven from hole to hole.`,
+      text: `Reaming leaves a bevel of ${mm(width)} round the holes: the reamer’s edges tear a ring so narrow, and what is left looks uneven from hole to hole.`,
       found: mm(width),
       limit: `at least ${mm(limit)}`,
       source: PRACTICE,

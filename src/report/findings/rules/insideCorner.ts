@@ -16,7 +16,7 @@ export const insideCorner = rule({
     const edges = [...new Set(tight.map(({ edge }) => edge))].join(' and the ');
     return {
       severity: 'note',
-      text: `The ${edges} edge turns inward as tightly as ${mm(least)}, and a cutter of ${mm(2 * radius)} leaves ${mm(radius)} there: finish those hollows by hand, or take a smaller cutter. Slot and string channels have no inside corner in plan.`,
+      text: `The ${edges} edge turns inward as tightly as ${mm(least)}, and a cutter of ${mm(2 * radius)} leaves ${mm(radius)} there: finish those hollows by hand, or take a smaller cutter.`,
       found: `radius ${mm(least)}`,
       limit: `at least ${mm(radius)}, half the cutter`,
       source: 'A round cutter leaves no hollow tighter than itself.',

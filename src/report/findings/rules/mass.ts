@@ -1,5 +1,5 @@
 import { PRACTICE, rule } from '../rule.ts';
-import { above, below, said } from '../said.ts';
+import { above, below, fromTo, said } from '../said.ts';
 
 export const mass = rule({
   id: 'mass',
@@ -15,7 +15,7 @@ export const mass = rule({
       severity: 'warning',
       text: `The wood weighs ${grams}, its holes reamed: ${light ? 'so light a bridge is thin or small for what the strings ask of it' : 'so heavy a bridge takes loudness and treble from the soundboard'}.`,
       found: grams,
-      limit: `${said(least, 'g', 1)} to ${said(most, 'g', 1)}`,
+      limit: fromTo(least, most, 'g'),
       source: PRACTICE,
       path: 'timber.density',
       limitPath: light ? 'limits.massLeast' : 'limits.massMost',

@@ -1,7 +1,7 @@
 import { isUnder, nameStrings, stringsWhere } from '../ofStrings.ts';
 import { saddleUnder } from '../places.ts';
 import { PRACTICE, rule } from '../rule.ts';
-import { above, below, mm } from '../said.ts';
+import { above, below, fromTo, mm } from '../said.ts';
 
 export const saddleShowing = rule({
   id: 'saddle-showing',
@@ -18,7 +18,7 @@ export const saddleShowing = rule({
     const highest = Math.max(...high.map(showing));
     const said = [
       low.length > 0 &&
-        `The saddle shows ${mm(lowest)} at least under ${nameStrings(judged, low)}: little is left to file when the action is lowered, and the strings break but flatly over it.`,
+        `The saddle shows only ${mm(lowest)} under ${nameStrings(judged, low)}: little is left to file when the action is lowered, and the strings turn down little behind it.`,
       high.length > 0 &&
         `The saddle shows up to ${mm(highest)} under ${nameStrings(judged, high)}: the higher it stands, the harder the strings lever it against the slot.`,
     ];
@@ -28,7 +28,7 @@ export const saddleShowing = rule({
       found: [low.length > 0 && mm(lowest), high.length > 0 && mm(highest)]
         .filter((one) => one !== false)
         .join(' and '),
-      limit: `${mm(least)} to ${mm(most)}`,
+      limit: fromTo(least, most, 'mm'),
       source: PRACTICE,
       path: 'saddle.showing',
       limitPath: high.length > 0 ? 'limits.showingMost' : 'limits.showingLeast',

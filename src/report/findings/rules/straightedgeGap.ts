@@ -1,7 +1,7 @@
 import { straightedgeGap as gapOver } from '../../../trade/straightedgeGap.ts';
 import { between } from '../places.ts';
 import { PRACTICE, rule } from '../rule.ts';
-import { above, below, mm } from '../said.ts';
+import { above, below, fromTo, mm } from '../said.ts';
 
 export const straightedgeGap = rule({
   id: 'straightedge-gap',
@@ -18,7 +18,7 @@ export const straightedgeGap = rule({
       severity: 'warning',
       text: `A straightedge on the frets ${meets}: ${low ? 'the bridge stands high for this neck, and little saddle is left to bring the action down' : 'the bridge lies low for this neck, and takes a tall saddle'}.`,
       found: mm(gap),
-      limit: `${mm(least)} to ${mm(most)}`,
+      limit: fromTo(least, most, 'mm'),
       source: PRACTICE,
       path: 'top.thickness',
       limitPath: low ? 'limits.gapLeast' : 'limits.gapMost',

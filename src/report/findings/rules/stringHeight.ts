@@ -1,7 +1,7 @@
 import { nameStrings, stringsWhere } from '../ofStrings.ts';
 import { alongString } from '../places.ts';
 import { PRACTICE, rule } from '../rule.ts';
-import { above, below, mm } from '../said.ts';
+import { above, below, fromTo, mm } from '../said.ts';
 
 export const stringHeight = rule({
   id: 'string-height',
@@ -27,7 +27,7 @@ export const stringHeight = rule({
       found: [low.length > 0 && mm(lowest), high.length > 0 && mm(highest)]
         .filter((one) => one !== false)
         .join(' and '),
-      limit: `${mm(least)} to ${mm(most)}`,
+      limit: fromTo(least, most, 'mm'),
       source: PRACTICE,
       path: judged.accepted.design.action.planeBy === 'neck' ? 'action.neckAngle' : 'action.planeHeight',
       limitPath: high.length > 0 ? 'limits.stringMost' : 'limits.stringLeast',

@@ -1,6 +1,6 @@
 import { tipLines } from '../places.ts';
 import { PRACTICE, rule } from '../rule.ts';
-import { above, below, mm } from '../said.ts';
+import { above, below, fromTo, mm } from '../said.ts';
 
 export const wingTip = rule({
   id: 'wing-tip',
@@ -15,7 +15,7 @@ export const wingTip = rule({
       severity: 'warning',
       text: `The wings end ${mm(tip)} thick: ${thin ? 'a tip so thin curls off the soundboard and breaks when the clamps press on it' : 'a tip so thick stiffens the soundboard beyond the bridge’s ends, and looks heavy'}.`,
       found: mm(tip),
-      limit: `${mm(least)} to ${mm(most)}`,
+      limit: fromTo(least, most, 'mm'),
       source: PRACTICE,
       path: 'top.tip',
       limitPath: thin ? 'limits.tipLeast' : 'limits.tipMost',
