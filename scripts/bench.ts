@@ -78,6 +78,16 @@ async function timed(work: () => unknown): Promise<number> {
   return performance.now() - started;
 }
 
+/** The steps of one slide in a round. */
+const STEPS = 9;
+
+/** The median step of work done for one thing after another, ms. */
+async function slide<T>(things: readonly T[], work: (thing: T) => unknown): Promise<number> {
+  const steps: number[] = [];
+  for (const thing of things) steps.push(await timed(() => work(thing)));
+  return median(steps);
+}
+
 /** How long the features took, as in the plain build, and how long the mesh and the gate after them, ms. */
 async function cutThenChecked(
   builder: BridgeBuilder,
@@ -119,22 +129,34 @@ for (let run = 0; run <= RUNS; run++) {
       keep(`rebuild, ${change}, ${name}`, (await cutThenChecked(builder, after)).cut);
     }
   }
-  keep('draft', await timed(() => drafter.draft(base, 'reamed')));
-  // a new design each time, as under a slider: what is known of a design is kept with it
-  const slid = acceptedWith((d) => {
-    (d.top as Record<string, unknown>).tip = 3 + run / 100;
-  });
-  keep('all figures and findings', await timed(() => figuresAndFindings(slid)));
-  keep('what a tenth does', await timed(() => sensitivity(slid.design, slid.curves)));
+  // as under a slider: a new design each time, since what is known of a design is kept with it
+  const slid = Array.from({ length: STEPS }, (_, i) =>
+    acceptedWith((d) => {
+      (d.top as Record<string, unknown>).tip = 3 + run / 10 + i / 100;
+    }),
+  );
+  keep('draft', await slide(slid, ({ curves }) => drafter.draft(curves, 'reamed')));
+  keep('surface: volume and centroid', await slide(slid, ({ curves }) => surfaceFigures(curves, 'reamed')));
+  // what the surface kept of them is let go of
+  const anew = slid.map(({ text }) => acceptDesign(text));
+  keep('all figures and findings', await slide(anew, figuresAndFindings));
+  keep(
+    'what a tenth does',
+    await slide(anew.slice(0, 2), ({ design, curves }) => sensitivity(design, curves)),
+  );
+  const aims = Array.from({ length: STEPS }, (_, i) => ({
+    of: 'mass',
+    mass: 26 + run / 10 + i / 100,
+    follows: 'tip',
+  }));
   keep(
     'a mass aimed at, the tip following',
-    await timed(() =>
+    await slide(aims, (aim) =>
       acceptedWith((d) => {
-        d.aim = { ...d.aim, of: 'mass', mass: 26 + run / 10, follows: 'tip' };
+        d.aim = { ...d.aim, ...aim };
       }),
     ),
   );
-  keep('surface: volume and centroid', await timed(() => surfaceFigures(base, 'reamed')));
   const { shape } = await (builders[0] as [string, BridgeBuilder])[1].build(base, 'reamed');
   keep('mesh 0.02 mm', await timed(() => meshOf(single, shape, 0.02, 0.3)));
   keep('STEP', await timed(() => writeStep(single, shape, 'bench', 'AP214')));

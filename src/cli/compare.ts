@@ -1,7 +1,9 @@
 import type { AcceptedDesign } from '../design/acceptDesign.ts';
 import type { StiffnessAt } from '../report/bendingFigures.ts';
 import { type Comparison, comparison, type Weighed } from '../report/compare/comparison.ts';
+import { DECIMALS, sayValue } from '../report/compare/sayValue.ts';
 import { partFigures } from '../report/partFigures.ts';
+import { fixed, plain, signed } from '../report/said.ts';
 import { fitReport } from '../trade/fit/fitReport.ts';
 import { LOAD_CAUTION } from '../trade/loadCaution.ts';
 import { type Command, helpText, readArguments } from './command.ts';
@@ -29,11 +31,12 @@ No solid is built. - reads a design from stdin.
   names                    of both designs: a, b
   differences[]            every field in which they differ, solved numbers as they came out:
     path, label, unit      of the field
-    a, b                   as text; empty where the field has no say
+    a, b                   a number, a word, or a list of either by string; null where the field isn't used
     by                     b less a, where both are numbers
   figures[]                what each comes to, pin holes as reamed unless said otherwise:
     id, label, unit        which figure; decimals says how finely it is usually shown
     formula, load          id of its formula; whether it is a load, for which the caution holds
+    estimate               whether it is no more than an estimate
     a, b, share            both values, and b as a share of a; no share where a is 0
   stiffness                a and b: bending stiffness E·I along the bridge, x in mm, stiffnessNm2 in N·m²
   caution                  what must be said wherever load figures are shown
@@ -72,15 +75,15 @@ function tableOf({ names, differences, figures }: DesignComparison): string {
     one.unit === '' ? one.label : `${one.label}, ${one.unit}`;
   const changed = differences.map((one) => [
     unit(one),
-    one.a === '' ? '–' : one.a,
-    one.b === '' ? '–' : one.b,
-    one.by === undefined ? '' : signed(one.by),
+    sayValue(one.a),
+    sayValue(one.b),
+    one.by === undefined ? '' : signed(one.by, DECIMALS, plain),
   ]);
   const numbers = figures.map((one) => [
-    unit(one),
-    one.a.toFixed(one.decimals),
-    one.b.toFixed(one.decimals),
-    one.share === undefined ? '' : `${(100 * one.share).toFixed(1)} %`,
+    one.estimate ? `${unit(one)} (estimate)` : unit(one),
+    fixed(one.a, one.decimals),
+    fixed(one.b, one.decimals),
+    one.share === undefined ? '' : `${fixed(100 * one.share, 1)} %`,
   ]);
   const blocks = [
     [`A ${names.a}`, `B ${names.b}`],
@@ -89,9 +92,4 @@ function tableOf({ names, differences, figures }: DesignComparison): string {
     wrapText(LOAD_CAUTION, 100),
   ];
   return `${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`;
-}
-
-function signed(value: number): string {
-  const text = String(Math.round(value * 1000) / 1000);
-  return value > 0 ? `+${text}` : text;
 }

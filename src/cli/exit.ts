@@ -6,7 +6,7 @@ export type Exit = (typeof EXIT)[keyof typeof EXIT];
 /** For every help text. */
 export const EXIT_HELP = `Exit codes (with several designs, the highest that occurred):
   0  done
-  1  a design can't be made as it is
+  1  a design can't be made as it is, or a finding says that it can't work
   2  wrong use of the command line
   3  a file can't be read or written
   4  the solid kernel refused, or the check on its result did`;

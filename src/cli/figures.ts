@@ -24,7 +24,7 @@ else there: one object for one design, an array for several, in their order, wit
     properties             drilled, reamed: volume, centre of mass, inertia of volume about it (mm⁵)
     glue                   areaMm2, centroidMm, secondMm4, frontMm and backMm from its centroid to the edges
     bending                along[] (x, stiffnessNm2), midNm2, braceMm, deflectionMm under 100 N in the
-                           middle, twistDegPerNm, and parts[]: wings and middle block
+                           middle, twistDegPerNm (an estimate), and parts[]: wings and middle block
     loads                  pullN, coupleNm, glue (MPa) and by string what saddle, slot and pin bear
   sensitivity[]            by dimension: massG and stiffnessNm2 for 0.1 mm more
   aimed                    what follows the aim: path, value, asked, reached; null without one

@@ -13,6 +13,8 @@ export interface Headline {
   readonly formula: FormulaId;
   /** Whether it is a load: shown with the caution. */
   readonly load: boolean;
+  /** Whether it is no more than an estimate: said beside it. */
+  readonly estimate: boolean;
 }
 
 /** The numbers by which designs are compared, weight and stiffness first, then what the strings do to them. */
@@ -25,7 +27,8 @@ export function headlines({ mass, glue, bending, loads }: PartFigures): readonly
       unit: string,
       decimals: number,
       formula: FormulaId,
-    ): Headline => ({ id, label, value, unit, decimals, formula, load });
+      estimate = false,
+    ): Headline => ({ id, label, value, unit, decimals, formula, load, estimate });
   };
   const [figure, load] = [of(false), of(true)];
   const most = (pick: (one: NonNullable<(typeof loads.strings)[number]>) => number) =>
@@ -36,8 +39,8 @@ export function headlines({ mass, glue, bending, loads }: PartFigures): readonly
     figure('mass-together', 'Mass with what else is weighed', mass.together, 'g', 2, 'mass'),
     figure('mid-stiffness', 'Stiffness in the middle', bending.midNm2, 'N·m²', 2, 'W5'),
     figure('brace', 'Brace it equals, height', bending.braceMm, 'mm', 2, 'equal-brace'),
-    figure('deflection', `Gives under ${TEST_FORCE} N in the middle`, bending.deflectionMm, 'mm', 4, 'W6'),
-    figure('twist', 'Twists by a couple of 1 N·m', bending.twistDegPerNm, '°', 3, 'twisting'),
+    figure('deflection', `Gives under ${TEST_FORCE} N in the middle`, bending.deflectionMm, 'mm', 3, 'W6'),
+    figure('twist', 'Twists by a couple of 1 N·m, about', bending.twistDegPerNm, '°', 2, 'twisting', true),
     figure('glue-area', 'Glue area', glue.areaMm2 / 100, 'cm²', 2, 'glue-area'),
     load('pull', 'Strings’ pull', loads.pullN, 'N', 1, 'S2'),
     load('couple', 'String couple', loads.coupleNm, 'N·m', 3, 'B1'),
@@ -74,6 +77,7 @@ export function headlines({ mass, glue, bending, loads }: PartFigures): readonly
       'MPa',
       2,
       'pin-bearing',
+      true,
     ),
   ];
 }

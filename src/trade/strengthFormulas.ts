@@ -65,10 +65,7 @@ export const STRENGTH_FORMULAS = {
   'equal-brace': {
     name: 'The brace it equals',
     text: 'h = (12·E·I/(E_b·b))^(1/3), the height of a rectangular bar of width b and modulus E_b that is as stiff',
-    grounds: [
-      ground('derived', 'the standard beam'),
-      ground('memory', 'Sitka spruce along the grain at 12 % moisture, 10.8 GPa, in the USDA Wood Handbook'),
-    ],
+    grounds: [ground('derived', 'the standard beam')],
   },
   twisting: {
     name: 'Twisting stiffness',

@@ -1,12 +1,6 @@
 import { expect, test } from 'vitest';
-import { balance, fixed } from '../../src/app/figures/figure.ts';
+import { balance } from '../../src/app/figures/figure.ts';
 import { solidFigures } from '../../src/app/figures/solidFigures.ts';
-
-test('a number has a true minus, and none before nothing', () => {
-  expect(fixed(-5.966, 2)).toBe('−5.97');
-  expect(fixed(-0.004, 2)).toBe('0.00');
-  expect(fixed(4, 1)).toBe('4.0');
-});
 
 test('the centre of mass is told by where one looks for it', () => {
   expect(balance(-5.966, 3.75)).toBe('5.97 mm behind, 3.75 mm up');

@@ -53,6 +53,10 @@ describe('exit codes', () => {
     expect((await call(['check', '--table', ...files.map(at)])).exit).toBe(exit);
   });
 
+  test('the help says that a finding may end with 1', async () => {
+    expect((await call(['check', '--help'])).out).toMatch(/1 {2}a design can't be made.*a finding says/);
+  });
+
   test('no design is wrong use', async () => {
     expect(await call(['check'])).toMatchObject({
       exit: 2,

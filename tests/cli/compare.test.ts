@@ -32,12 +32,14 @@ test('says what differs and what that comes to', async () => {
   expect(exit).toBe(0);
   expect(names).toEqual({ a: 'known', b: 'thicker' });
   const thickness = differences.find((one: { path: string }) => one.path === 'top.thickness');
-  expect(thickness).toMatchObject({ a: '9.5', b: '10', by: 0.5, unit: 'mm' });
+  expect(thickness).toMatchObject({ a: 9.5, b: 10, by: 0.5, unit: 'mm' });
   const edge = differences.find((one: { path: string }) => one.path === 'top.edgeSize');
-  expect(edge, 'a field without a say is blank').toMatchObject({ a: '1', b: '' });
+  expect(edge, 'a field that isn’t used is null').toMatchObject({ a: 1, b: null });
   const mid = figures.find((one: { id: string }) => one.id === 'mid-stiffness');
   expect(mid.share, 'thicker is stiffer').toBeGreaterThan(1.1);
   expect(stiffness.b[0].x).toBeCloseTo(-stiffness.b[stiffness.b.length - 1].x, 6);
+  const estimates = figures.filter((one: { estimate: boolean }) => one.estimate);
+  expect(estimates.map(({ id }: { id: string }) => id)).toEqual(['twist', 'pin-bearing']);
   expect(caution).toMatch(/guarantee nothing/);
 });
 
@@ -54,7 +56,11 @@ test('wood half as dense weighs half as much, and a design is like itself', asyn
 test('tables say the same in words', async () => {
   const { out } = await call(at('known'), at('thicker'), '--table');
   expect(out).toMatch(/Thickness at the centre, mm +9\.5 +10 +\+0\.5/);
+  expect(out).toMatch(/Edge size, mm +1 +not used/);
   expect(out).toMatch(/Mass, as reamed, g +\d+\.\d\d +\d+\.\d\d +10\d\.\d %/);
+  expect(out).toMatch(/Twists by a couple of 1 N·m, about, ° \(estimate\) +\d+\.\d\d +\d+\.\d\d /);
+  const back = (await call(at('thicker'), at('known'), '--table')).out;
+  expect(back, 'a true minus').toMatch(/Thickness at the centre, mm +10 +9\.5 +−0\.5/);
   expect((await call(at('known'), at('known'), '--table')).out).toMatch(/No dimension differs/);
 });
 

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Pair } from '../../report/compare/comparison.ts';
-import { fixed, percent } from '../figures/figure.ts';
+import { fixed } from '../../report/said.ts';
+import { percent } from '../figures/figure.ts';
 import { sourced } from '../fit/sourced.ts';
 import '../figures/plain-table.css';
 
@@ -26,7 +27,7 @@ export function PairTable({ name, pairs }: Props) {
           <th scope="col">share</th>
         </tr>
       </thead>
-      {pairs.map(({ id, label, unit, decimals, a, b, share, formula }) => {
+      {pairs.map(({ id, label, unit, decimals, a, b, share, formula, estimate }) => {
         const opened = id === open && sourced([formula]);
         return (
           <tbody key={id}>
@@ -39,6 +40,7 @@ export function PairTable({ name, pairs }: Props) {
                 >
                   {label}
                   {unit !== '' && <span className="unit">{`\u00a0${unit}`}</span>}
+                  {estimate && <span className="unit"> · estimate</span>}
                 </button>
               </th>
               <td>{fixed(a, decimals)}</td>

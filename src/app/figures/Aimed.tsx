@@ -1,8 +1,8 @@
 import { MEASURES } from '../../report/aim/measures.ts';
+import { fixed } from '../../report/said.ts';
 import { placeName } from '../form/placeName.ts';
 import type { Accepted } from '../store/judge.ts';
 import { useAppStore } from '../store/useApp.ts';
-import { fixed } from './figure.ts';
 
 /** What the design aims at, what it reaches, and the dimension that follows. */
 export function Aimed({ aimed }: { aimed: NonNullable<Accepted['aimed']> }) {

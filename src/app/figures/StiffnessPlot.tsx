@@ -1,6 +1,6 @@
+import { fixed } from '../../report/said.ts';
 import { Key } from '../picture/Key.tsx';
 import { Picture } from '../picture/Picture.tsx';
-import { fixed } from './figure.ts';
 import type { Weighed } from './figuresOf.ts';
 import { stiffnessPicture } from './stiffnessPicture.ts';
 

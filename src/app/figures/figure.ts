@@ -1,3 +1,4 @@
+import { fixed } from '../../report/said.ts';
 /** One figure of the right column, and what it opens to. */
 export interface Figure {
   readonly label: string;
@@ -14,14 +15,6 @@ export interface Figure {
   readonly share?: number | undefined;
   /** Path of the field that has most to do with it. */
   readonly path?: string;
-}
-
-/** A number with a fixed count of decimals, a true minus, and never a minus before nothing. */
-export function fixed(value: number, decimals: number): string {
-  return value
-    .toFixed(decimals)
-    .replace(/^-(?=[0.]+$)/, '')
-    .replace('-', '−');
 }
 
 /** A share in whole hundredths, or in tenths where a hundredth would hide it: `104 %`, `99.7 %`. */

@@ -1,5 +1,6 @@
+import { fixed } from '../../report/said.ts';
 import { sourced } from '../fit/sourced.ts';
-import { type Figure, fixed } from './figure.ts';
+import type { Figure } from './figure.ts';
 import type { Weighed } from './figuresOf.ts';
 import { type Pairs, pairFigure } from './pairs.ts';
 

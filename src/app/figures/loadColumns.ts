@@ -1,9 +1,10 @@
+import { fixed } from '../../report/said.ts';
 import type { FitReport } from '../../trade/fit/fitReport.ts';
 import type { Loads, StringLoad } from '../../trade/fit/loads.ts';
 import type { FormulaId } from '../../trade/formulas.ts';
 import type { Column } from '../fit/column.ts';
 import { sourced } from '../fit/sourced.ts';
-import { fixed, percent } from './figure.ts';
+import { percent } from './figure.ts';
 import { whyNoLoad } from './whyNoLoad.ts';
 
 /** How one number of a string's load is told. */

@@ -1,4 +1,5 @@
-import { type Figure, fixed } from './figure.ts';
+import { fixed } from '../../report/said.ts';
+import type { Figure } from './figure.ts';
 import type { Weighed } from './figuresOf.ts';
 import { type Pairs, pairFigure } from './pairs.ts';
 

@@ -1,6 +1,6 @@
 import { massG } from '../../../models/surface/figures.ts';
+import { fixed } from '../../report/said.ts';
 import type { Bar } from './barPicture.ts';
-import { fixed } from './figure.ts';
 import type { Weighed } from './figuresOf.ts';
 
 /** What each length of the bridge weighs, holes as reamed, and the saddle and pins where they are weighed; g. */

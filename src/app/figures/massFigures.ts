@@ -1,5 +1,8 @@
-import { sameWood, WOODS } from '../../trade/woods.ts';
-import { type Figure, fixed } from './figure.ts';
+import type { NumberField } from '../../design/fields/kinds.ts';
+import { FIELDS } from '../../design/fields.ts';
+import { fixed } from '../../report/said.ts';
+import { timberSource } from '../../trade/timberSource.ts';
+import type { Figure } from './figure.ts';
 import type { Weighed } from './figuresOf.ts';
 import { type Pairs, pairFigure } from './pairs.ts';
 
@@ -8,8 +11,7 @@ export function massFigures({ accepted, figures }: Weighed, pairs: Pairs): reado
   const { design, curves } = accepted;
   const { timber } = design;
   const { mass, properties } = figures;
-  const wood = WOODS.find((one) => sameWood(one, timber));
-  const density = `density ${timber.density} kg/m³ (${wood ? wood.source : 'your own entry'})`;
+  const density = `density ${timber.density} kg/m³ (${timberSource(timber, 'density')})`;
   const of = (id: 'mass-drilled' | 'mass-reamed', holes: 'drilled' | 'reamed') =>
     pairFigure(pairs, id, `${density}, volume ${fixed(properties[holes].volumeMm3 / 1000, 3)} cm³`, {
       path: 'timber.density',
@@ -25,7 +27,11 @@ export function massFigures({ accepted, figures }: Weighed, pairs: Pairs): reado
             value: fixed(mass.saddle, 2),
             unit: 'g',
             formula: `density ${timber.saddleDensity} kg/m³ × the volume of the saddle that the fit asks for`,
-            source: 'Your own entry; bone has about 1900 kg/m³ (from memory).',
+            source: entry(
+              timber.saddleDensity,
+              FIELDS.timber.saddleDensity,
+              'bone, from memory: weigh a blank',
+            ),
             path: 'timber.saddleDensity',
           },
         ]),
@@ -37,7 +43,7 @@ export function massFigures({ accepted, figures }: Weighed, pairs: Pairs): reado
             value: fixed(mass.pins, 2),
             unit: 'g',
             formula: `${curves.pins.length} pins × ${timber.pinMass} g`,
-            source: 'Your own entry: weigh a set and divide.',
+            source: entry(timber.pinMass, FIELDS.timber.pinMass, 'weigh a set and divide'),
             path: 'timber.pinMass',
           },
         ]),
@@ -50,4 +56,9 @@ export function massFigures({ accepted, figures }: Weighed, pairs: Pairs): reado
         })
       : []),
   ];
+}
+
+/** Where a number comes from that nobody need have entered. */
+function entry(value: number, field: NumberField, advice: string): string {
+  return value === field.default ? `A guess of ours; ${advice}.` : 'Your own entry.';
 }

@@ -1,6 +1,7 @@
 import { comparison, type Pair } from '../../report/compare/comparison.ts';
+import { fixed } from '../../report/said.ts';
 import { sourced } from '../fit/sourced.ts';
-import { type Figure, fixed } from './figure.ts';
+import type { Figure } from './figure.ts';
 import type { Weighed } from './figuresOf.ts';
 
 /** The numbers by which designs are compared, of the reference (a) and of the design on the bench (b), by their ids. */
@@ -26,8 +27,11 @@ export function pairFigure(
 ): readonly Figure[] {
   const pair = pairs.get(id);
   if (!pair) return [];
-  const { label, b, decimals, unit, formula, share } = pair;
+  const { label, b, decimals, unit, formula, share, estimate } = pair;
   const degrees = unit === '°';
   const value = `${fixed(b, decimals)}${degrees ? unit : ''}`;
-  return [{ label, value, unit: degrees ? '' : unit, share, ...sourced([formula], inputs), ...more }];
+  const note = estimate ? { note: 'an estimate' } : {};
+  return [
+    { label, value, unit: degrees ? '' : unit, share, ...note, ...sourced([formula], inputs), ...more },
+  ];
 }

@@ -5,9 +5,10 @@ import { topHeight } from '../../../models/curves/topHeight.ts';
 import { undersideHeight } from '../../../models/curves/underside.ts';
 import type { Design } from '../../design/design.ts';
 import { bevelWidth } from '../../report/bevelWidth.ts';
+import { fixed } from '../../report/said.ts';
 import { woodRoundSlot } from '../../report/woodRoundSlot.ts';
 import { woodUnderSlot } from '../../report/woodUnderSlot.ts';
-import { type Figure, fixed } from './figure.ts';
+import type { Figure } from './figure.ts';
 
 /** What the curves say of a design: figures that are there at once, before any solid. */
 export function shapeFigures(design: Design, curves: Curves): readonly Figure[] {

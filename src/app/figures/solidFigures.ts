@@ -1,7 +1,8 @@
 import type { Holes } from '../../../models/curves/curves.ts';
 import type { SolidFigures } from '../../../workers/protocol.ts';
 import type { Design } from '../../design/design.ts';
-import { balance, type Figure, fixed } from './figure.ts';
+import { fixed } from '../../report/said.ts';
+import { balance, type Figure } from './figure.ts';
 
 /** What was measured of the present design's exact solid. */
 export function solidFigures(

@@ -1,4 +1,5 @@
-import { balance, type Figure, fixed } from './figure.ts';
+import { fixed } from '../../report/said.ts';
+import { balance, type Figure } from './figure.ts';
 import type { Weighed } from './figuresOf.ts';
 
 /** Where the wood balances, and how it resists being turned about three lines through that place; holes as reamed. */

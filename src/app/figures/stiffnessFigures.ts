@@ -1,5 +1,7 @@
 import { TEST_FORCE } from '../../report/bendingFigures.ts';
-import { type Figure, fixed } from './figure.ts';
+import { fixed } from '../../report/said.ts';
+import { braceSource, timberSource } from '../../trade/timberSource.ts';
+import type { Figure } from './figure.ts';
 import type { Weighed } from './figuresOf.ts';
 import { type Pairs, pairFigure } from './pairs.ts';
 
@@ -8,7 +10,7 @@ export function stiffnessFigures({ accepted, figures, parts }: Weighed, pairs: P
   const { timber, footprint, top } = accepted.design;
   const { midNm2 } = figures.bending;
   const secondMm4 = (midNm2 * 1000) / timber.stiffness;
-  const e = `E ${timber.stiffness} GPa`;
+  const e = `E ${timber.stiffness} GPa (${timberSource(timber, 'stiffness')})`;
   return [
     ...pairFigure(
       pairs,
@@ -18,10 +20,15 @@ export function stiffnessFigures({ accepted, figures, parts }: Weighed, pairs: P
         path: 'top.thickness',
       },
     ),
-    ...pairFigure(pairs, 'brace', `E·I ${fixed(midNm2, 2)} N·m²`, {
-      note: `${timber.braceWidth} mm wide, E ${timber.braceStiffness} GPa`,
-      path: 'timber.braceWidth',
-    }),
+    ...pairFigure(
+      pairs,
+      'brace',
+      `E·I ${fixed(midNm2, 2)} N·m²; ${e}; E_b ${timber.braceStiffness} GPa (${braceSource(timber.braceStiffness)})`,
+      {
+        note: `${timber.braceWidth} mm wide, E ${timber.braceStiffness} GPa`,
+        path: 'timber.braceWidth',
+      },
+    ),
     ...pairFigure(
       pairs,
       'deflection',

@@ -1,6 +1,7 @@
 import type { Curves } from '../../../models/curves/curves.ts';
 import type { Point } from '../../../models/curves/segment.ts';
 import type { StiffnessAt } from '../../report/bendingFigures.ts';
+import { plain } from '../../report/said.ts';
 import { type Drawn, type Mark, stroke, WIDTH, word } from '../picture/mark.ts';
 import type { Weighed } from './figuresOf.ts';
 import { ticks } from './ticks.ts';
@@ -42,11 +43,11 @@ export function stiffnessPicture(bench: Weighed, reference: Weighed): Drawn {
           [BOX.left, up(level)],
           [BOX.right, up(level)],
         ),
-        word(`stiffness ${level}`, number(level), [BOX.left - 5, up(level) + 4], 'end', 'soft'),
+        word(`stiffness ${level}`, plain(level, 3), [BOX.left - 5, up(level) + 4], 'end', 'soft'),
       ]),
       ...places.flatMap((x): readonly Mark[] => [
         stroke(`place ${x}`, 'detail', [across(x), BOX.bottom], [across(x), BOX.bottom + 3]),
-        ...(x % (2 * EVERY) === 0 ? [word(`x ${x}`, number(x), [across(x), NUMBERS], 'middle', 'soft')] : []),
+        ...(x % (2 * EVERY) === 0 ? [word(`x ${x}`, plain(x), [across(x), NUMBERS], 'middle', 'soft')] : []),
       ]),
       word('x unit', 'mm', [0, NUMBERS], 'start', 'soft'),
       stroke('reference', 'hidden', ...curve(theirs)),
@@ -98,5 +99,3 @@ function strip({ accepted: { curves, design } }: Weighed, across: (x: number) =>
 function slotReach({ slot, profile }: Curves): number {
   return Math.min(slot.halfLength * Math.cos(slot.angle), profile.crownEnd);
 }
-
-const number = (value: number) => String(Math.round(value * 1000) / 1000).replace('-', '−');

@@ -1,7 +1,6 @@
+import { fixed, signed } from '../../report/said.ts';
 import type { Sensitivity } from '../../report/sensitivity.ts';
-import { signed } from '../fit/column.ts';
 import { placeName } from '../form/placeName.ts';
-import { fixed } from './figure.ts';
 
 /** What a tenth of a millimetre more of one dimension does, as shown. */
 export interface TenthRow {

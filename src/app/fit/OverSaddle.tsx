@@ -1,6 +1,6 @@
+import { fixed } from '../../report/said.ts';
 import type { FitReport } from '../../trade/fit/fitReport.ts';
 import { FigureList } from '../figures/FigureList.tsx';
-import { fixed } from '../figures/figure.ts';
 import { Picture } from '../picture/Picture.tsx';
 import type { Accepted } from '../store/judge.ts';
 import { elevationPicture } from './elevationPicture.ts';

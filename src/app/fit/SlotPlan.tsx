@@ -1,5 +1,5 @@
+import { fixed } from '../../report/said.ts';
 import type { FitReport } from '../../trade/fit/fitReport.ts';
-import { fixed } from '../figures/figure.ts';
 import { Key } from '../picture/Key.tsx';
 import { Picture } from '../picture/Picture.tsx';
 import type { Accepted } from '../store/judge.ts';

@@ -1,4 +1,3 @@
-import { fixed } from '../figures/figure.ts';
 import type { Sourced } from './sourced.ts';
 
 /** One column of a table by string. */
@@ -16,9 +15,3 @@ export interface Column {
   sourced(i: number): Sourced;
   readonly path: string;
 }
-
-/** A number with its sign, plus too; none before nothing. */
-export const signed = (value: number, decimals: number) => {
-  const text = fixed(value, decimals);
-  return value > 0 && Number.parseFloat(text) !== 0 ? `+${text}` : text;
-};

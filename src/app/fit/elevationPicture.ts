@@ -1,8 +1,8 @@
 import type { Curves } from '../../../models/curves/curves.ts';
 import type { Point } from '../../../models/curves/segment.ts';
+import { fixed } from '../../report/said.ts';
 import type { FitReport } from '../../trade/fit/fitReport.ts';
 import type { Fit } from '../../trade/fit/placeDesign.ts';
-import { fixed } from '../figures/figure.ts';
 import { type Drawn, type Mark, stroke, WIDTH, word } from '../picture/mark.ts';
 import { type AlongString, alongString } from './alongString.ts';
 import { besides } from './stringRun.ts';

@@ -1,9 +1,10 @@
 import { fretPlace } from '../../../models/curves/fretboard.ts';
 import type { Design } from '../../design/design.ts';
+import { fixed } from '../../report/said.ts';
 import type { FitReport } from '../../trade/fit/fitReport.ts';
 import type { Fit } from '../../trade/fit/placeDesign.ts';
 import { sagitta } from '../../trade/sagitta.ts';
-import { type Figure, fixed } from '../figures/figure.ts';
+import type { Figure } from '../figures/figure.ts';
 import { type Sourced, sourced } from './sourced.ts';
 
 const mm = (value: number) => `${fixed(value, 2)} mm`;

@@ -1,7 +1,7 @@
 import type { Point } from '../../../models/curves/segment.ts';
+import { fixed } from '../../report/said.ts';
 import type { Crown } from '../../trade/fit/crowns.ts';
 import type { Fit } from '../../trade/fit/placeDesign.ts';
-import { fixed } from '../figures/figure.ts';
 import { type Drawn, type Mark, type Pen, stroke, WIDTH, word } from '../picture/mark.ts';
 
 const HEIGHT = 184;

@@ -1,8 +1,8 @@
 import type { Design } from '../../design/design.ts';
+import { fixed, signed } from '../../report/said.ts';
 import type { FitReport } from '../../trade/fit/fitReport.ts';
 import { outerActions } from '../../trade/fit/measuredAgain.ts';
-import { fixed } from '../figures/figure.ts';
-import { type Column, signed } from './column.ts';
+import type { Column } from './column.ts';
 import { sourced } from './sourced.ts';
 
 /** What the finished guitar's own measures turn into; no column for what was not measured. */

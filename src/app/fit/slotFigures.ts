@@ -1,6 +1,7 @@
 import type { Design } from '../../design/design.ts';
+import { fixed } from '../../report/said.ts';
 import type { Fit, SolvedNumber } from '../../trade/fit/placeDesign.ts';
-import { type Figure, fixed } from '../figures/figure.ts';
+import type { Figure } from '../figures/figure.ts';
 import { sourced } from './sourced.ts';
 
 /** Where the slot lies and at what angle, and by the softest ends beside it. */

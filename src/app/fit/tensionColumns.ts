@@ -1,8 +1,8 @@
 import type { Design } from '../../design/design.ts';
+import { fixed } from '../../report/said.ts';
 import type { FitReport } from '../../trade/fit/fitReport.ts';
 import type { Fit } from '../../trade/fit/placeDesign.ts';
 import { coreDiameterMm } from '../../trade/stringSpec.ts';
-import { fixed } from '../figures/figure.ts';
 import type { Column } from './column.ts';
 import { sourced } from './sourced.ts';
 

@@ -40,7 +40,7 @@ export function TimberPicker() {
         {chosen ? `${chosen.spread} ${chosen.source}.` : 'Density and stiffness are your own.'}
         {chosen &&
           chosen.stiffnessGPa === undefined &&
-          ' No stiffness was found for it: the one below is your own.'}
+          ' No source was found for its stiffness: the one below is left from before; set your own.'}
       </p>
     </div>
   );

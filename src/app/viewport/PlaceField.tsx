@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { readQuantity } from '../../design/quantity.ts';
-import { fixed } from '../figures/figure.ts';
+import { fixed } from '../../report/said.ts';
 
 interface Props {
   /** mm */

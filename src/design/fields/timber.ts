@@ -1,3 +1,5 @@
+import { BONE_KG_M3 } from '../../trade/saddleMass.ts';
+import { BRACE_SPRUCE } from '../../trade/woods.ts';
 import { choice, density, type Field, length, mass, modulus, text } from './kinds.ts';
 
 export const timber = {
@@ -19,11 +21,17 @@ export const timber = {
   saddleDensity: density(
     'Density of the saddle',
     [300, 3500],
-    1900,
+    BONE_KG_M3,
     10,
-    'Bone has about 1900 kg/m³ (from memory): weigh a blank to know.',
+    `A guess of ours: bone has about ${BONE_KG_M3} kg/m³ (from memory). Weigh a blank to know.`,
   ),
-  pinMass: mass('One pin', [0.05, 10], 0.7, 0.05, 'Mass of one bridge pin: weigh a set and divide.'),
+  pinMass: mass(
+    'One pin',
+    [0.05, 10],
+    0.7,
+    0.05,
+    'Mass of one bridge pin. 0.7 g is a guess of ours: weigh a set and divide.',
+  ),
   braceWidth: length(
     'Brace to compare with, width',
     [2, 30],
@@ -34,8 +42,8 @@ export const timber = {
   braceStiffness: modulus(
     'Its stiffness along the grain',
     [3, 30],
-    10.8,
+    BRACE_SPRUCE.stiffnessGPa,
     0.1,
-    'Modulus of elasticity of the bar; Sitka spruce has about 10.8 GPa (from memory).',
+    `Modulus of elasticity of the bar; Sitka spruce has about ${BRACE_SPRUCE.stiffnessGPa} GPa (from memory).`,
   ),
 } as const satisfies Readonly<Record<string, Field>>;

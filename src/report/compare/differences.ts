@@ -2,15 +2,19 @@ import { applies } from '../../design/applies.ts';
 import type { Design } from '../../design/design.ts';
 import { type Field, isListField, isNumberField, UNIT_OF } from '../../design/fields/kinds.ts';
 import { fieldsOf, GROUPS } from '../../design/fields.ts';
+import { followedPath } from '../../design/followed.ts';
+
+/** What one of two designs has in a field: a number, a word, or either for each string, undefined where none is given. */
+export type DifferenceValue = string | number | readonly (string | number | undefined)[] | null;
 
 /** A dimension or choice in which two designs differ, solved numbers as they came out. */
 export interface Difference {
   readonly path: string;
   readonly label: string;
   readonly unit: string;
-  /** As shown; empty where the field has no say. */
-  readonly a: string;
-  readonly b: string;
+  /** A choice as it is worded; null where the field isn't used. */
+  readonly a: DifferenceValue;
+  readonly b: DifferenceValue;
   /** b less a, where both are numbers. */
   readonly by: number | undefined;
 }
@@ -39,8 +43,8 @@ export function differences(a: Design, b: Design): readonly Difference[] {
             : isListField(field) && 'of' in field
               ? UNIT_OF[field.of]
               : '',
-          a: say(one, field),
-          b: say(other, field),
+          a: told(one, field),
+          b: told(other, field),
           by: numbers ? other - one : undefined,
         },
       ];
@@ -48,13 +52,14 @@ export function differences(a: Design, b: Design): readonly Difference[] {
   );
 }
 
-type Value = string | number | readonly (string | number | undefined)[] | undefined;
+type Value = Exclude<DifferenceValue, null> | undefined;
 
-/** Undefined where the field has no say; a solved number always has one. */
+/** Undefined where the field isn't used; a solved number always is, and one that follows an aim. */
 function valueAt(design: Design, group: keyof Design, key: string, field: Field): Value {
   const value = (design[group] as Readonly<Record<string, Value>>)[key];
-  const solvable = isNumberField(field) && field.by !== undefined;
-  return solvable || applies(`${group}.${key}`, design) ? value : undefined;
+  const path = `${group}.${key}`;
+  const found = (isNumberField(field) && field.by !== undefined) || followedPath(design.aim) === path;
+  return found || applies(path, design) ? value : undefined;
 }
 
 function alike(a: Value, b: Value): boolean {
@@ -67,12 +72,7 @@ function alike(a: Value, b: Value): boolean {
   return a === b;
 }
 
-function say(value: Value, field: Field): string {
-  if (value === undefined) return '';
-  if (typeof value === 'number') return number(value);
-  if (Array.isArray(value))
-    return value.map((one) => (typeof one === 'number' ? number(one) : (one ?? '–'))).join(' ');
-  return field.kind === 'choice' ? (field.choices[value as string] ?? '') : (value as string);
+function told(value: Value, field: Field): DifferenceValue {
+  if (value === undefined) return null;
+  return field.kind === 'choice' ? (field.choices[value as string] ?? '') : value;
 }
-
-const number = (value: number) => String(Math.round(value * 1000) / 1000).replace('-', '−');

@@ -3,6 +3,7 @@ import type { Curves } from '../../../models/curves/curves.ts';
 import { type Chain, distance, type Point } from '../../../models/curves/segment.ts';
 import { slotFloor, slotToPart } from '../../../models/curves/slot.ts';
 import { topHeight } from '../../../models/curves/topHeight.ts';
+import { blankOf } from '../../../models/surface/parts.ts';
 import type { Judged, Spot } from './finding.ts';
 
 /** How far over the wood a line is drawn, mm: enough to be seen, too little to float. */
@@ -12,13 +13,18 @@ const DEVIATION = 0.05;
 /** Pieces of a line along the slot, of a circle. */
 const [ALONG, ROUND] = [16, 32];
 
-/** A line in plan, laid over the top. */
-export function overTop({ profile }: Pick<Curves, 'profile'>, points: readonly Point[]): readonly Spot[] {
-  return points.map(([x, y]) => [x, y, topHeight(profile, x) + LIFT]);
+/** A line in plan, laid over the top as it is left when its edge is worked: on the outline that is the wall's own top. */
+export function overTop(curves: Curves, points: readonly Point[]): readonly Spot[] {
+  const { plan, edge } = blankOf(curves);
+  return points.map(([x, y]) => {
+    const near = edge && plan.nearest(x, y, edge.reach);
+    const z = edge && near ? edge.height(x, y, near) : topHeight(curves.profile, x);
+    return [x, y, z + LIFT];
+  });
 }
 
 /** Between two points in plan, over the top: in pieces, since the top is not straight. */
-export function between(curves: Pick<Curves, 'profile'>, a: Point, b: Point): readonly Spot[] {
+export function between(curves: Curves, a: Point, b: Point): readonly Spot[] {
   const pieces = Math.max(1, Math.ceil(distance(a, b)));
   return overTop(
     curves,

@@ -1,6 +1,6 @@
 import { isNumberField, UNIT_OF } from '../../design/fields/kinds.ts';
 import { fieldsOf, GROUPS } from '../../design/fields.ts';
-import { said } from './said.ts';
+import { said } from '../said.ts';
 
 /** What a remedy tells the builder to do, by the field that it changes. `#` stands for the value. */
 const WORDS: Readonly<Record<string, string>> = {

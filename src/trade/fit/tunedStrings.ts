@@ -25,11 +25,8 @@ export interface TunedString {
   readonly inharmonicity: number;
 }
 
-/**
- * Strings that pull harder than this share of the steel's usual stress are refused: thin music wire is said to bear up to
- * 2.9 GPa (from memory), and nothing bears more.
- */
-const MOST_STRESS = 1.45;
+/** Strings whose core bears more are refused, GPa: what thin music wire is said to bear at most, from memory. */
+const MOST_GPA = 2.9;
 
 /** No string is played at a tenth of the usual pull, N: common practice. */
 const LEAST_PULL = 10;
@@ -82,7 +79,7 @@ function tooFew(list: (typeof LISTS)[number], { strings }: Design): Problem {
   );
 }
 
-function impossible({ spec, stressShare, tensionN, note }: TunedString, i: number, scale: number): Problem[] {
+function impossible({ spec, stressPa, tensionN, note }: TunedString, i: number, scale: number): Problem[] {
   if (spec.coreMm > spec.diameterMm + ALL_CORE_MM) {
     const remedy = 'A core is inside its string: for a plain string give the same diameter twice.';
     return [tooMuch(`strings.cores.${i + 1}`, spec.coreMm, spec.diameterMm, 'in this string', remedy)];
@@ -97,13 +94,13 @@ function impossible({ spec, stressShare, tensionN, note }: TunedString, i: numbe
       ),
     ];
   }
-  if (stressShare <= MOST_STRESS) return [];
-  const gpa = (MOST_STRESS * 2).toFixed(1);
+  const gpa = stressPa / 1e9;
+  if (gpa <= MOST_GPA) return [];
   return [
     misfit(
       `strings.notes.${i + 1}`,
-      `${note}: ${tensionN.toFixed(0)} N, ${(stressShare * 2).toFixed(2)} GPa in the core on ${scale} mm`,
-      `at most ${gpa} GPa, beyond which music wire breaks`,
+      `${note}: ${tensionN.toFixed(0)} N, ${gpa.toFixed(2)} GPa in the core on ${scale} mm`,
+      `at most ${MOST_GPA} GPa: more than music wire is said to bear (from memory)`,
       'Tune it lower, take a string with a thicker core, or a thinner wrap.',
     ),
   ];

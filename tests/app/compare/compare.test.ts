@@ -107,14 +107,14 @@ describe('differences as shown', () => {
     });
   });
 
-  test('choices and lists are told in words, and what has no say says so', () => {
+  test('choices and lists are told in words, and what isn’t used says so', () => {
     const open = rows({ 'top.edge': 'none' });
     const twelve = rows(TWELVE);
     expect(twelve.map(({ path }) => path)).not.toContain('action.cents');
     expect(twelve.find(({ path }) => path === 'strings.notes')?.here).toBe(TWELVE['strings.notes'].join(' '));
     expect(open.find(({ path }) => path === 'top.edge')).toMatchObject({ by: undefined });
     expect(open.find(({ path }) => path === 'top.edgeSize')).toMatchObject({
-      here: 'has no say',
+      here: 'not used',
       by: undefined,
     });
   });

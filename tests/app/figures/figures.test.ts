@@ -14,6 +14,7 @@ import { placeOf } from '../../../src/app/store/fieldAt.ts';
 import { reportOf } from '../../../src/app/store/reportOf.ts';
 import { headlines } from '../../../src/report/headlines.ts';
 import { sensitivity } from '../../../src/report/sensitivity.ts';
+import { sayGrounds } from '../../../src/trade/formulas.ts';
 import type { Changes } from '../../support/change.ts';
 import { someFits } from '../fit/fitOf.ts';
 import { weighed } from './weighed.ts';
@@ -49,7 +50,7 @@ describe.each(Object.entries({ ...someFits, strung: { 'timber.weighed': 'strung'
       for (const { label, value, formula, source, path } of figures) {
         expect(value, label).not.toMatch(/NaN|undefined|Infinity/);
         expect(formula, label).not.toBe('');
-        expect(source, label).toMatch(/Derived here|Common practice|Source|Your own entry/);
+        expect(source, label).toMatch(/Derived here|Common practice|Source|A guess of ours|Your own entry/);
         expect(placeOf(path ?? ''), label).toBeDefined();
       }
       const labels = figures.map(({ label }) => label);
@@ -116,6 +117,42 @@ test('saddle and pins are listed only where they are weighed, and make up the su
   expect(
     numberOf(figures, 'Mass, as reamed') + numberOf(figures, 'Saddle') + numberOf(figures, 'Pins'),
   ).toBeCloseTo(numberOf(figures, 'Mass with what else is weighed'), 1);
+});
+
+test('where density and stiffness come from stands in every figure that they went into', () => {
+  const opened = (changes: Changes, label: string) => {
+    const figure = all(weighed(changes)).find((one) => one.label.startsWith(label));
+    return `${figure?.formula} ${figure?.source}`;
+  };
+  const cocobolo = { 'timber.name': 'Cocobolo', 'timber.density': 1105 };
+  for (const label of ['Stiffness in the middle', 'Brace it equals', 'Gives under', 'Twists by']) {
+    expect(opened({}, label), label).toContain('E 12.27 GPa (Chudnoff');
+    expect(opened(cocobolo, label), label).toContain('E 12.27 GPa (your own; no source was found)');
+    expect(opened({ 'timber.stiffness': 13 }, label), label).toContain('E 13 GPa (your own entry)');
+  }
+  expect(opened({}, 'Mass, as drilled')).toContain('density 849 kg/m³ (Chudnoff');
+  expect(opened({ 'timber.stiffness': 13 }, 'Mass, as drilled')).toContain('density 849 kg/m³ (Chudnoff');
+  expect(opened({ 'timber.density': 850 }, 'Mass, as drilled')).toContain('(your own entry)');
+  expect(opened({}, 'Brace it equals')).toContain('Sitka spruce, USDA Wood Handbook, from memory');
+  expect(opened({ 'timber.braceStiffness': 9 }, 'Brace it equals')).not.toContain('Sitka');
+});
+
+test('what is no more than an estimate says so beside its number, which has few decimals', () => {
+  const twist = all(usual).find(({ label }) => label.startsWith('Twists by'));
+  expect(twist?.note).toBe('an estimate');
+  expect(twist?.value).toMatch(/^\d+\.\d\d°$/);
+  expect(all(usual).find(({ label }) => label.startsWith('On a pin’s hole'))?.note).toBe('an estimate');
+  for (const { id, estimate, formula } of headlines(usual.figures))
+    expect(estimate, id).toBe(sayGrounds(formula).includes('an estimate'));
+});
+
+test('a default that nobody entered is called a guess, an entry one’s own', () => {
+  const source = (changes: Changes, label: string) =>
+    all(weighed({ 'timber.weighed': 'strung', ...changes })).find((one) => one.label === label)?.source;
+  expect(source({}, 'Saddle')).toMatch(/^A guess of ours.*weigh/);
+  expect(source({}, 'Pins')).toMatch(/^A guess of ours.*weigh/);
+  expect(source({ 'timber.saddleDensity': 1850 }, 'Saddle')).toBe('Your own entry.');
+  expect(source({ 'timber.pinMass': 0.9 }, 'Pins')).toBe('Your own entry.');
 });
 
 test('a string that the saddle doesn’t bear has a dash and its reason, the others their loads', () => {

@@ -1,12 +1,15 @@
 import { describe, expect, test } from 'vitest';
+import { FIELDS } from '../../../src/design/fields.ts';
 import { findings } from '../../../src/report/findings/findings.ts';
 import { RULES } from '../../../src/report/findings/rules.ts';
+import { mm, said } from '../../../src/report/said.ts';
 import { tipWall } from '../../../src/report/tipWall.ts';
 import { PAIRS } from './pairs.ts';
 import { foundBy, judgedWith } from './sound.ts';
 
 /*
- * Limits: common practice but for the stress in string steel (Zollner, Physics of the Electric Guitar §1.2). Where a
+ * Limits: common practice or levels of our own, as each finding's source says, but for the stress in string steel
+ * (Zollner, Physics of the Electric Guitar §1.2). Where a
  * value just inside is no closed form said beside it, it is derived: the program's own number at its limit.
  */
 
@@ -60,6 +63,29 @@ describe('a limit of the design’s own', () => {
   });
 });
 
+/** Rules whose level is no usual level of the trade, or is only in part. */
+const OURS = [
+  'steel-stress',
+  'straightedge-gap',
+  'wood-behind-slot',
+  'wood-between-pins',
+  'wood-behind-pins',
+  'tip-wall',
+  'bevel-ring',
+  'usual-drill',
+];
+
+test('a level of our own is never shown as common practice alone, nor one of the trade as ours', () => {
+  for (const { id, base, path, trips } of PAIRS) {
+    const found = foundBy(id, { ...base, [path]: trips });
+    expect(/[Oo]ur own/.test(found?.source ?? ''), `${id}: ${found?.source}`).toBe(OURS.includes(id));
+    const help =
+      found?.limitPath && FIELDS.limits[found.limitPath.slice(7) as keyof typeof FIELDS.limits].help;
+    if (help && id !== 'straightedge-gap')
+      expect(help.includes('ur own level'), found.limitPath).toBe(OURS.includes(id));
+  }
+});
+
 test.each([
   ['usual-depth-wings', { 'footprint.depthWing': 15 }, { 'footprint.backEdge': 'straight' }],
   ['usual-edge', { 'top.edgeSize': 0.3 }, { 'top.edge': 'none' }],
@@ -87,22 +113,22 @@ describe('texts', () => {
     const found = foundBy('string-under-top', low);
     expect(found?.path).toBe('top.thickness');
     expect(found?.text).toContain('string 1 (E4), string 2 (B3), string 3 (G3) under the bridge’s top');
-    expect(found?.text).toContain(`by ${under.toFixed(2)} mm at most`);
+    expect(found?.text).toContain(`by ${mm(under)} at most`);
   });
 
   test('steel-stress says the stress and its source', () => {
     // S2, plain: 7850·(2·.645·466.16)² Pa
     const gpa = (7850 * (2 * 0.645 * 466.1638) ** 2) / 1e9;
     const found = foundBy('steel-stress', { 'strings.notes': ['A#4', 'B3', 'G3', 'D3', 'A2', 'E2'] });
-    expect(found?.text).toContain(`string 1 (A#4) bears ${gpa.toFixed(2)} GPa`);
+    expect(found?.text).toContain(`string 1 (A#4) bears ${said(gpa, 'GPa')}`);
     expect(found?.source).toContain('Zollner');
   });
 
   test('action-otherwise says which way', () => {
     const set = { 'top.thicknessBy': 'set', 'top.thickness': 9.1368, 'saddle.showingBy': 'set' };
     expect(foundBy('action-otherwise', { ...set, 'saddle.showing': 4.2 })).toBeUndefined();
-    expect(foundBy('action-otherwise', { ...set, 'saddle.showing': 5.2 })?.text).toContain('0.50 mm higher');
-    expect(foundBy('action-otherwise', { ...set, 'saddle.showing': 3.2 })?.text).toContain('0.50 mm lower');
+    expect(foundBy('action-otherwise', { ...set, 'saddle.showing': 5.2 })?.text).toContain('0.5 mm higher');
+    expect(foundBy('action-otherwise', { ...set, 'saddle.showing': 3.2 })?.text).toContain('0.5 mm lower');
   });
 
   test('saddle-not-half-in says how much deeper the slot must be', () => {
@@ -127,7 +153,7 @@ describe('texts', () => {
   });
 
   test('saddle-too-short says what to lengthen: the slot, or the block of one that runs out', () => {
-    expect(foundBy('saddle-too-short', { 'saddle.slotLength': 54 })?.text).toContain('54.0 mm');
+    expect(foundBy('saddle-too-short', { 'saddle.slotLength': 54 })?.text).toContain('54 mm');
     expect(foundBy('saddle-too-short', { 'saddle.slotLength': 54 })?.path).toBe('saddle.slotLength');
   });
 
@@ -140,7 +166,29 @@ describe('texts', () => {
 
   test('crown-beyond-saddle warns where the crown belongs farther off than is usual', () => {
     const found = foundBy('crown-beyond-saddle', { 'strings.setbacks': ['', 12, '', '', '', ''] });
-    expect(found).toMatchObject({ severity: 'warning', text: expect.stringContaining('not usual') });
+    expect(found).toMatchObject({
+      severity: 'warning',
+      text: expect.stringContaining('Look at the strings'),
+    });
+    expect(found?.source).not.toContain('Mottola');
+  });
+
+  test('crown-beyond-saddle calls usual only what a plain string beside a wound one does', () => {
+    const usual = foundBy('crown-beyond-saddle', {});
+    expect(usual?.text).toContain('string 2 (B3), string 3 (G3)');
+    expect(usual?.text).toContain('That is usual where a plain string stands beside a wound one');
+    expect(usual?.source).toContain('Mottola');
+    // a saddle so narrow that the outermost wound string, beside another wound one, belongs beyond it
+    const lowE = foundBy('crown-beyond-saddle', { 'saddle.slotWidth': 2.4 });
+    // an angle set by hand puts strings off the slot for that alone
+    const turned = foundBy('crown-beyond-saddle', { 'saddle.angleBy': 'set', 'saddle.angle': 2.9 });
+    expect(lowE?.text).toContain('string 6 (E2)');
+    for (const found of [lowE, turned]) {
+      expect(found?.severity).toBe('note');
+      expect(found?.text).toContain('Look at the strings, their notes, the action and the slot’s angle.');
+      expect(found?.text).not.toContain('usual');
+      expect(found?.source).toContain('3 mm off is far is our own level');
+    }
   });
 
   test('inside-corner says on which edge', () => {

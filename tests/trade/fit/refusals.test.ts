@@ -83,7 +83,7 @@ describe('what no guitar has is refused: where, what was given, what is allowed,
       { 'strings.notes': but(NOTES, 2, 'G4') },
       'strings.notes.3',
       /^G4: 531 N, 8\.65 GPa in the core on 645 mm$/,
-      /^at most 2\.9 GPa, beyond which music wire breaks$/,
+      /^at most 2\.9 GPa: more than music wire is said to bear \(from memory\)$/,
       /Tune it lower/,
     ],
     [

@@ -1,6 +1,6 @@
+import { above, mm, plain } from '../../said.ts';
 import { alongString } from '../places.ts';
 import { rule } from '../rule.ts';
-import { above, mm } from '../said.ts';
 
 export const actionOtherwise = rule({
   id: 'action-otherwise',
@@ -14,7 +14,7 @@ export const actionOtherwise = rule({
     const { treble, bass } = design.action;
     return {
       severity: 'note',
-      text: `Thickness and showing are both set by hand: the action comes out ${Math.abs(off).toFixed(2)} mm ${off > 0 ? 'higher' : 'lower'} at the 12th fret than the ${treble} and ${bass} asked for.`,
+      text: `Thickness and showing are both set by hand: the action comes out ${mm(Math.abs(off))} ${off > 0 ? 'higher' : 'lower'} at the 12th fret than the ${plain(treble)} and ${mm(bass)} asked for.`,
       found: `${mm(Math.abs(off))} ${off > 0 ? 'higher' : 'lower'}`,
       limit: 'as asked for',
       source: 'Follows from the heights: half a millimetre of action is a millimetre of saddle.',

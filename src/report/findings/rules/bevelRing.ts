@@ -1,7 +1,8 @@
+import { OWN_LEVEL } from '../../../trade/ownLevel.ts';
 import { bevelWidth } from '../../bevelWidth.ts';
+import { below, mm } from '../../said.ts';
 import { roundPin } from '../places.ts';
-import { PRACTICE, rule } from '../rule.ts';
-import { below, mm } from '../said.ts';
+import { rule } from '../rule.ts';
 
 export const bevelRing = rule({
   id: 'bevel-ring',
@@ -17,7 +18,7 @@ export const bevelRing = rule({
       text: `Reaming leaves a bevel of ${mm(width)} round the holes: the reamer’s edges tear a ring so narrow, and what is left looks uneven from hole to hole.`,
       found: mm(width),
       limit: `at least ${mm(limit)}`,
-      source: PRACTICE,
+      source: OWN_LEVEL,
       path: 'pins.bevelDiameter',
       limitPath: 'limits.bevelRing',
       place: curves.pins.map((_, i) => roundPin(curves, i)),

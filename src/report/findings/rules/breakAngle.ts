@@ -1,7 +1,7 @@
+import { below, said } from '../../said.ts';
 import { isUnder, nameStrings, stringsWhere } from '../ofStrings.ts';
 import { alongString } from '../places.ts';
 import { rule } from '../rule.ts';
-import { below, said } from '../said.ts';
 
 export const breakAngle = rule({
   id: 'break-angle',

@@ -1,6 +1,6 @@
+import { above, said } from '../../said.ts';
 import { slotRim } from '../places.ts';
 import { rule } from '../rule.ts';
-import { above, said } from '../said.ts';
 
 export const cutterTooWide = rule({
   id: 'cutter-too-wide',

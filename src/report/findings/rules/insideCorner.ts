@@ -1,8 +1,8 @@
 import type { Curves } from '../../../../models/curves/curves.ts';
 import { type Chain, directionAt, type Segment } from '../../../../models/curves/segment.ts';
+import { below, mm } from '../../said.ts';
 import { alongOutline } from '../places.ts';
 import { rule } from '../rule.ts';
-import { below, mm } from '../said.ts';
 
 export const insideCorner = rule({
   id: 'inside-corner',

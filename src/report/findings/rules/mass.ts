@@ -1,5 +1,5 @@
+import { above, below, fromTo, said } from '../../said.ts';
 import { PRACTICE, rule } from '../rule.ts';
-import { above, below, fromTo, said } from '../said.ts';
 
 export const mass = rule({
   id: 'mass',

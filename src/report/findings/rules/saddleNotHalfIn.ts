@@ -1,8 +1,8 @@
 import type { SaddleStand } from '../../../trade/saddleStand.ts';
+import { below, mm, said } from '../../said.ts';
 import { nameStrings, stringsWhere } from '../ofStrings.ts';
 import { saddleUnder } from '../places.ts';
 import { PRACTICE, rule } from '../rule.ts';
-import { below, said } from '../said.ts';
 
 export const saddleNotHalfIn = rule({
   id: 'saddle-not-half-in',
@@ -17,7 +17,7 @@ export const saddleNotHalfIn = rule({
     const deeper = Math.max(...loose.map((i) => lacking(stands[i], held)));
     return {
       severity: 'warning',
-      text: `${said(100 * least, '%', 1)} of the saddle stands in the wood under ${nameStrings(judged, loose)}, where the slot is up to ${deeper.toFixed(2)} mm too shallow: strings that pull at a saddle held so little lean it forward and split the wood before it.`,
+      text: `${said(100 * least, '%', 1)} of the saddle stands in the wood under ${nameStrings(judged, loose)}, where the slot is up to ${mm(deeper)} too shallow: strings that pull at a saddle held so little lean it forward and split the wood before it.`,
       found: said(100 * least, '%', 1),
       limit: `at least ${said(100 * held, '%', 1)}`,
       source: PRACTICE,

@@ -1,7 +1,7 @@
+import { above, below, fromTo, mm } from '../../said.ts';
 import { isUnder, nameStrings, stringsWhere } from '../ofStrings.ts';
 import { saddleUnder } from '../places.ts';
 import { PRACTICE, rule } from '../rule.ts';
-import { above, below, fromTo, mm } from '../said.ts';
 
 export const saddleShowing = rule({
   id: 'saddle-showing',

@@ -1,6 +1,6 @@
+import { mm, said } from '../../said.ts';
 import { slotRim } from '../places.ts';
 import { rule } from '../rule.ts';
-import { mm, said } from '../said.ts';
 
 export const saddleTooShort = rule({
   id: 'saddle-too-short',
@@ -13,7 +13,7 @@ export const saddleTooShort = rule({
     const open = accepted.design.saddle.ends === 'open';
     return {
       severity: 'error',
-      text: `A saddle of ${length.toFixed(1)} mm has no top that carries all strings: ${open ? 'lengthen the middle block' : 'lengthen the slot'} or narrow the spread.`,
+      text: `A saddle of ${mm(length)} has no top that carries all strings: ${open ? 'lengthen the middle block' : 'lengthen the slot'} or narrow the spread.`,
       found: said(open ? length : slotLength, 'mm'),
       limit: `beyond the strings’ spread of ${mm(accepted.design.strings.spread)}`,
       source: 'Follows from where strings and saddle end.',

@@ -1,7 +1,8 @@
+import { OWN_LEVEL } from '../../../trade/ownLevel.ts';
+import { above, plain, said } from '../../said.ts';
 import { nameStrings, stringsWhere } from '../ofStrings.ts';
 import { alongString } from '../places.ts';
 import { rule } from '../rule.ts';
-import { above, said } from '../said.ts';
 
 export const steelStress = rule({
   id: 'steel-stress',
@@ -15,11 +16,10 @@ export const steelStress = rule({
     const most = Math.max(...stressed.map(stress));
     return {
       severity: 'warning',
-      text: `The core of ${nameStrings(judged, stressed)} bears ${most.toFixed(2)} GPa at most, if the core is as thick as typed; string steel is stressed up to about 2 GPa, and this is said beyond ${said(steel, '')}. Measure the core; look at gauge and note.`,
+      text: `The core of ${nameStrings(judged, stressed)} bears ${said(most, 'GPa')} at most, if the core is as thick as typed; string steel is stressed up to about 2 GPa, and this is said beyond ${plain(steel)}. Measure the core; look at gauge and note.`,
       found: said(most, 'GPa'),
       limit: `at most ${said(steel, 'GPa')}`,
-      source:
-        'String steel is stressed up to about 2 GPa: Zollner, Physics of the Electric Guitar §1.2. The limit beyond it is common practice.',
+      source: `String steel is stressed up to about 2 GPa: Zollner, Physics of the Electric Guitar §1.2. The limit beyond it: ${OWN_LEVEL}`,
       path: 'strings.cores',
       limitPath: 'limits.steel',
       place: stressed.map((i) => alongString(judged, i)),

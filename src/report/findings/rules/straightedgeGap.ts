@@ -1,7 +1,7 @@
 import { straightedgeGap as gapOver } from '../../../trade/straightedgeGap.ts';
+import { above, below, fromTo, mm } from '../../said.ts';
 import { between } from '../places.ts';
-import { PRACTICE, rule } from '../rule.ts';
-import { above, below, fromTo, mm } from '../said.ts';
+import { rule } from '../rule.ts';
 
 export const straightedgeGap = rule({
   id: 'straightedge-gap',
@@ -19,7 +19,8 @@ export const straightedgeGap = rule({
       text: `A straightedge on the frets ${meets}: ${low ? 'the bridge stands high for this neck, and little saddle is left to bring the action down' : 'the bridge lies low for this neck, and takes a tall saddle'}.`,
       found: mm(gap),
       limit: fromTo(least, most, 'mm'),
-      source: PRACTICE,
+      source:
+        'Common practice is 0 to 1.5 mm, no source; that a top may stand 0.5 mm over it is our own level.',
       path: 'top.thickness',
       limitPath: low ? 'limits.gapLeast' : 'limits.gapMost',
       place: [between(curves, [0, 0], [0, design.footprint.slotBehindFront])],

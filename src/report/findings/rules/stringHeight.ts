@@ -1,7 +1,7 @@
+import { above, below, fromTo, mm } from '../../said.ts';
 import { nameStrings, stringsWhere } from '../ofStrings.ts';
 import { alongString } from '../places.ts';
 import { PRACTICE, rule } from '../rule.ts';
-import { above, below, fromTo, mm } from '../said.ts';
 
 export const stringHeight = rule({
   id: 'string-height',

@@ -1,7 +1,7 @@
+import { said } from '../../said.ts';
 import { isUnder, nameStrings, stringsWhere } from '../ofStrings.ts';
 import { alongString } from '../places.ts';
 import { rule } from '../rule.ts';
-import { said } from '../said.ts';
 
 export const stringLifts = rule({
   id: 'string-lifts',
@@ -14,7 +14,7 @@ export const stringLifts = rule({
     const least = Math.min(...lifted.map(angle));
     return {
       severity: 'error',
-      text: `The saddle doesn’t bear ${nameStrings(judged, lifted)}: the break angle falls to ${least.toFixed(2).replace('-', '−')}°, and must be above 0. More showing, or pins closer behind the slot, mends it.`,
+      text: `The saddle doesn’t bear ${nameStrings(judged, lifted)}: the break angle falls to ${said(least, '°')}, and must be above 0. More showing, or pins closer behind the slot, mends it.`,
       found: said(least, '°'),
       limit: 'above 0°',
       source: 'Follows from the heights of crown and hole.',

@@ -1,7 +1,7 @@
+import { mm } from '../../said.ts';
 import { nameStrings, stringsWhere } from '../ofStrings.ts';
 import { alongString } from '../places.ts';
 import { PRACTICE, rule } from '../rule.ts';
-import { mm } from '../said.ts';
 
 export const stringOverWood = rule({
   id: 'string-over-wood',

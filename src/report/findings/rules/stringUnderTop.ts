@@ -1,7 +1,7 @@
+import { mm } from '../../said.ts';
 import { isUnder, nameStrings, stringsWhere } from '../ofStrings.ts';
 import { alongString } from '../places.ts';
 import { rule } from '../rule.ts';
-import { mm } from '../said.ts';
 
 export const stringUnderTop = rule({
   id: 'string-under-top',
@@ -13,7 +13,7 @@ export const stringUnderTop = rule({
     const most = -Math.min(...under.map((i) => judged.report.saddle.stands[i]?.showing ?? 0));
     return {
       severity: 'error',
-      text: `The action puts ${nameStrings(judged, under)} under the bridge’s top, by ${most.toFixed(2)} mm at most: a thinner bridge, more action or a rounder crown mends it.`,
+      text: `The action puts ${nameStrings(judged, under)} under the bridge’s top, by ${mm(most)} at most: a thinner bridge, more action or a rounder crown mends it.`,
       found: `${mm(most)} under the top`,
       limit: 'above the top',
       source: 'Follows from the heights of strings and top.',

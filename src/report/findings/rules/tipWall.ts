@@ -1,7 +1,8 @@
+import { OWN_LEVEL } from '../../../trade/ownLevel.ts';
+import { below, mm } from '../../said.ts';
 import { tipWall as wallLeft } from '../../tipWall.ts';
 import { tipLines } from '../places.ts';
-import { PRACTICE, rule } from '../rule.ts';
-import { below, mm } from '../said.ts';
+import { rule } from '../rule.ts';
 
 export const tipWall = rule({
   id: 'tip-wall',
@@ -16,11 +17,11 @@ export const tipWall = rule({
       text: `Under an edge of ${mm(design.top.edgeSize)} the tips keep a wall of ${mm(wall)}: sanding takes the rest to a feather edge that lifts and chips.`,
       found: mm(wall),
       limit: `at least ${mm(limit)}`,
-      source: PRACTICE,
+      source: OWN_LEVEL,
       path: 'top.edgeSize',
       limitPath: 'limits.tipWall',
       place: tipLines(curves),
-      mends: ['top.edgeSize', 'top.tip', 'aim.tip'],
+      mends: ['top.edgeSize', 'top.tip', 'aim.tip', 'aim.mass'],
     };
   },
 });

@@ -1,8 +1,8 @@
 import type { Underside } from '../../../../models/curves/curves.ts';
 import { underside as faceOf } from '../../../../models/curves/underside.ts';
+import { said } from '../../said.ts';
 import { alongOutline } from '../places.ts';
 import { rule } from '../rule.ts';
-import { said } from '../said.ts';
 
 export const undersideOtherwise = rule({
   id: 'underside-otherwise',

@@ -1,5 +1,5 @@
+import { above, below, fromTo, said } from '../../said.ts';
 import { PRACTICE, type Rule, rule } from '../rule.ts';
-import { above, below, fromTo, said } from '../said.ts';
 import { pinsOf, type Usual, usualRanges } from './usualRanges.ts';
 
 const inRange = ({ usual: [least, most], unit = 'mm', ...one }: Usual): Rule =>
@@ -17,7 +17,7 @@ const inRange = ({ usual: [least, most], unit = 'mm', ...one }: Usual): Rule =>
         text: `${one.name} is ${said(value, unit)}, ${low ? 'less' : 'more'} than usual: ${low ? one.low : one.high}.`,
         found: said(value, unit),
         limit: `usually ${fromTo(least, most, unit)}`,
-        source: PRACTICE,
+        source: one.source ?? PRACTICE,
         path: one.path,
         place: one.place?.(accepted) ?? [],
         mends: one.mends ?? [one.path],

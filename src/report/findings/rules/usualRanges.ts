@@ -18,6 +18,8 @@ export interface Usual {
   /** Whether it is watched at all. */
   readonly when?: (accepted: AcceptedDesign) => boolean;
   readonly mends?: readonly string[];
+  /** Who says so, where it isn't the trade. */
+  readonly source?: string;
   readonly place?: (accepted: AcceptedDesign) => Finding['place'];
 }
 
@@ -29,7 +31,7 @@ const tipsOf = ({ curves }: AcceptedDesign) => tipLines(curves);
 const LARGE = 'look whether the soundboard has room and braces for it';
 const SMALL = 'look whether it carries the strings’ pull on so much less glue';
 
-/** What is usual of a bridge's dimensions. Common practice. */
+/** What is usual of a bridge's dimensions. Common practice where nothing else is said. */
 export const usualRanges: readonly Usual[] = [
   {
     id: 'usual-length',
@@ -166,6 +168,7 @@ export const usualRanges: readonly Usual[] = [
     usual: [4.6, 5],
     low: 'about 4.8 mm (3/16 in) leaves the reamer less to take',
     high: 'look whether the ends of your pins still fill the hole, as after about 4.8 mm (3/16 in)',
+    source: 'Our own range round a drill of 4.8 mm (3/16 in), no source.',
     place: pinsOf,
   },
   {

@@ -1,6 +1,6 @@
+import { above, below, fromTo, mm } from '../../said.ts';
 import { tipLines } from '../places.ts';
 import { PRACTICE, rule } from '../rule.ts';
-import { above, below, fromTo, mm } from '../said.ts';
 
 export const wingTip = rule({
   id: 'wing-tip',
@@ -20,7 +20,7 @@ export const wingTip = rule({
       path: 'top.tip',
       limitPath: thin ? 'limits.tipLeast' : 'limits.tipMost',
       place: tipLines(curves),
-      mends: ['top.tip', 'aim.tip'],
+      mends: ['top.tip', 'aim.tip', 'aim.mass'],
     };
   },
 });

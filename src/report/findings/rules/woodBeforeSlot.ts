@@ -1,10 +1,10 @@
 import type { Curves } from '../../../../models/curves/curves.ts';
 import type { Point } from '../../../../models/curves/segment.ts';
 import { slotFloor, slotToPart } from '../../../../models/curves/slot.ts';
+import { below, mm } from '../../said.ts';
 import { nearestPlace } from '../nearestPlace.ts';
 import { overTop, slotReach, slotWall } from '../places.ts';
 import { rule } from '../rule.ts';
-import { below, mm } from '../said.ts';
 
 export const woodBeforeSlot = rule({
   id: 'wood-before-slot',

@@ -1,8 +1,9 @@
 import type { Point } from '../../../../models/curves/segment.ts';
+import { OWN_LEVEL } from '../../../trade/ownLevel.ts';
+import { below, mm } from '../../said.ts';
 import { nearestPlace } from '../nearestPlace.ts';
 import { between } from '../places.ts';
-import { PRACTICE, rule } from '../rule.ts';
-import { below, mm } from '../said.ts';
+import { rule } from '../rule.ts';
 
 export const woodBehindPins = rule({
   id: 'wood-behind-pins',
@@ -28,7 +29,7 @@ export const woodBehindPins = rule({
       text: `${mm(least)} of wood stand between a pin hole at its widest and the outline, before the edge is worked: it breaks out under drill or reamer.`,
       found: mm(least),
       limit: `at least ${mm(limit)}`,
-      source: PRACTICE,
+      source: OWN_LEVEL,
       path: 'pins.behindSlot',
       limitPath: 'limits.behindPins',
       place: thin.map(({ rim, edge }) => between(curves, rim, edge)),

@@ -2,9 +2,10 @@ import type { Curves, Pin } from '../../../../models/curves/curves.ts';
 import { holeRadius } from '../../../../models/curves/holeRadius.ts';
 import type { Point } from '../../../../models/curves/segment.ts';
 import { floorOver } from '../../../../models/curves/slot.ts';
+import { OWN_LEVEL } from '../../../trade/ownLevel.ts';
+import { below, mm } from '../../said.ts';
 import { overTop, slotReach } from '../places.ts';
-import { PRACTICE, rule } from '../rule.ts';
-import { below, mm } from '../said.ts';
+import { rule } from '../rule.ts';
 
 export const woodBehindSlot = rule({
   id: 'wood-behind-slot',
@@ -21,7 +22,7 @@ export const woodBehindSlot = rule({
       text: `${mm(worst.wood)} of wood stand between slot and pin holes ${worst.at === 'top' ? 'at the top, bevels counted' : 'at the slot’s floor'}, the holes reamed: so thin a wall chips under the reamer and gives way behind the saddle.`,
       found: mm(worst.wood),
       limit: `at least ${mm(limit)}`,
-      source: PRACTICE,
+      source: OWN_LEVEL,
       path: 'pins.behindSlot',
       limitPath: 'limits.woodBehind',
       place: thin.map(({ hole, wall }) => overTop(curves, [hole, wall])),

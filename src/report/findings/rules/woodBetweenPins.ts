@@ -1,7 +1,8 @@
 import { distance, type Point } from '../../../../models/curves/segment.ts';
+import { OWN_LEVEL } from '../../../trade/ownLevel.ts';
+import { below, mm } from '../../said.ts';
 import { between } from '../places.ts';
-import { PRACTICE, rule } from '../rule.ts';
-import { below, mm } from '../said.ts';
+import { rule } from '../rule.ts';
 
 export const woodBetweenPins = rule({
   id: 'wood-between-pins',
@@ -28,7 +29,7 @@ export const woodBetweenPins = rule({
       text: `${mm(least)} of wood stand between neighbouring pin holes at the top, reamed and bevelled: a row of holes so close is where a bridge splits along its grain.`,
       found: mm(least),
       limit: `at least ${mm(limit)}`,
-      source: PRACTICE,
+      source: OWN_LEVEL,
       path: 'pins.spread',
       limitPath: 'limits.betweenPins',
       place: thin.map(({ ends: [a, b] }) => between(curves, a, b)),

@@ -1,7 +1,7 @@
+import { below, mm } from '../../said.ts';
 import { woodUnderSlot as woodUnder } from '../../woodUnderSlot.ts';
 import { floorLine } from '../places.ts';
 import { rule } from '../rule.ts';
-import { below, mm } from '../said.ts';
 
 export const woodUnderSlot = rule({
   id: 'wood-under-slot',

@@ -1,10 +1,25 @@
-/** A number with its unit as a person reads it: no needless decimals, a true minus, and none before nothing. */
-export function said(value: number, unit: string, decimals = 2): string {
-  const number = value
+/** A number with a fixed count of decimals, a true minus, and never a minus before nothing. */
+export function fixed(value: number, decimals: number): string {
+  return value
     .toFixed(decimals)
-    .replace(/\.?0+$/, (end) => (decimals > 0 ? '' : end))
-    .replace(/^-0$/, '0')
+    .replace(/^-(?=[0.]+$)/, '')
     .replace('-', '−');
+}
+
+/** A number without needless decimals. */
+export function plain(value: number, decimals = 2): string {
+  return fixed(value, decimals).replace(/\.?0+$/, (end) => (decimals > 0 ? '' : end));
+}
+
+/** A number with its sign, plus too; none before nothing. */
+export function signed(value: number, decimals: number, write = fixed): string {
+  const text = write(value, decimals);
+  return value > 0 && Number.parseFloat(text) !== 0 ? `+${text}` : text;
+}
+
+/** A number with its unit as a person reads it, without needless decimals. */
+export function said(value: number, unit: string, decimals = 2): string {
+  const number = plain(value, decimals);
   return unit === '' || unit === '°' ? `${number}${unit}` : `${number} ${unit}`;
 }
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { above, below, fromTo, mm, said } from '../../../src/report/findings/said.ts';
+import { above, below, fixed, fromTo, mm, plain, said, signed } from '../../src/report/said.ts';
 
 test('a number is said without needless decimals, with a true minus and its unit', () => {
   expect([2, 2.5, 2.504, 100, -0.25, -0.001, 1050.1].map(mm)).toEqual([
@@ -14,6 +14,13 @@ test('a number is said without needless decimals, with a true minus and its unit
   expect(said(14.94, '°', 1)).toBe('14.9°');
   expect(said(120, 'cents', 0)).toBe('120 cents');
   expect(said(0.5, '')).toBe('0.5');
+});
+
+test('a number with as many decimals as asked for, and with its sign', () => {
+  expect([-5.966, -0.004, 4].map((value) => fixed(value, 2))).toEqual(['−5.97', '0.00', '4.00']);
+  expect([-0.5, 0.5, 0.0004, 0].map((value) => signed(value, 2))).toEqual(['−0.50', '+0.50', '0.00', '0.00']);
+  expect([-0.5, 0.5, 10].map((value) => signed(value, 3, plain))).toEqual(['−0.5', '+0.5', '+10']);
+  expect([plain(30), plain(100, 0), plain(0.1254, 3)]).toEqual(['30', '100', '0.125']);
 });
 
 test('a range says its unit once, but for degrees', () => {
