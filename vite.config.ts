@@ -22,7 +22,7 @@ export default defineConfig(({ command }) => ({
   build: {
     target: 'es2023',
     // three and React come in one chunk of this order; the kernel is not among them.
-    chunkSizeWarningLimit: 1500,
+    chunkSizeWarningLimit: 2000,
   },
   // es: the multi-thread kernel starts its threads as module workers.
   worker: { format: 'es', plugins: () => [licencesOfWorkers] },

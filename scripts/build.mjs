@@ -17,7 +17,7 @@ const gzip = promisify(zlib.gzip);
 
 /** Files below this gain nothing that a packet would notice. */
 const smallestBytes = 1024;
-const compressible = /\.(css|html|js|json|md|mjs|svg|txt|wasm)$/;
+const compressible = /\.(css|html|js|json|md|mjs|svg|ttf|txt|wasm)$/;
 
 /**
  * Level 9 with a window of 16 MB: the kernel (23 MB) takes seconds and comes out within a tenth of what level 11

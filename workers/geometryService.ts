@@ -12,6 +12,7 @@ export function geometryService(geometry: Geometry): Service<GeometryCall> {
     answer: {
       solid: ({ design, holes }, signal) => geometry.solid(design, holes, signal),
       file: ({ design, options }) => geometry.file(design, options),
+      mesh: async ({ design, holes }) => ({ mesh: (await geometry.solid(design, holes)).mesh }),
     },
     transfer: (answer) => ('mesh' in answer ? meshBuffers(answer.mesh) : [answer.bytes.buffer]),
   };

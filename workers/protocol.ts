@@ -55,10 +55,15 @@ export interface Calls {
     readonly ask: { readonly design: DesignText; readonly options: FileOptions };
     readonly answer: WrittenFile;
   };
+  /** geometry worker: of the exact solid as `solid` has it, for files that are written of triangles */
+  mesh: {
+    readonly ask: { readonly design: DesignText; readonly holes: Holes };
+    readonly answer: { readonly mesh: PartMesh };
+  };
 }
 
 export type Call = keyof Calls;
-export type GeometryCall = 'solid' | 'file';
+export type GeometryCall = 'solid' | 'file' | 'mesh';
 export type DraftCall = 'draft';
 
 /**
@@ -71,6 +76,7 @@ export const NEWER: Readonly<Record<Call, 'replaces' | 'replaces waiting' | 'joi
   draft: 'replaces waiting',
   solid: 'replaces',
   file: 'joins the queue',
+  mesh: 'joins the queue',
 };
 
 /** A geometry worker of this name loads the single-thread kernel wherever it is. */

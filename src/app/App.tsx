@@ -4,7 +4,7 @@ import { Form } from './form/Form.tsx';
 import { Header } from './header/Header.tsx';
 import { NoticeDialog } from './header/NoticeDialog.tsx';
 import { useShortcuts } from './header/useShortcuts.ts';
-import { Middle } from './part/Middle.tsx';
+import { Middle } from './Middle.tsx';
 import { StatusLine } from './part/StatusLine.tsx';
 import { Side } from './Side.tsx';
 import { useApp } from './store/useApp.ts';

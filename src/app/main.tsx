@@ -2,6 +2,8 @@ import { createRoot } from 'react-dom/client';
 import { initialDesign } from '../design/initial.ts';
 import { App } from './App.tsx';
 import { createClient } from './client/client.ts';
+import { rememberedBenches } from './keep/benches.ts';
+import { rememberedPapers } from './keep/papers.ts';
 import { rememberedReference } from './keep/reference.ts';
 import { startKeeping } from './keep/startKeeping.ts';
 import { rememberedTheme } from './keep/theme.ts';
@@ -20,6 +22,8 @@ const store = createAppStore({
   file: found?.file && { ...found.file, handle: undefined },
   theme: rememberedTheme(),
   reference: rememberedReference(),
+  papers: rememberedPapers(),
+  benches: rememberedBenches(),
 });
 keep(store);
 const building = keepBuilding(store, client);

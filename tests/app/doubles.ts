@@ -47,6 +47,7 @@ export function clientDouble() {
     draft: (text, holes) => ask(drafts, text, holes),
     solid: (text, holes) => ask(solids, text, holes),
     file: () => Promise.reject(new ClientError({ kind: 'stopped', message: 'no files here' })),
+    mesh: () => Promise.reject(new ClientError({ kind: 'stopped', message: 'no files here' })),
     onState: (listener) => {
       listeners.add(listener);
       return () => listeners.delete(listener);

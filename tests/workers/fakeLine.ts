@@ -68,6 +68,10 @@ export function fakeGeometry(fake: FakeBuilds): Service<GeometryCall> {
         await build(options.format, { abandoned: false });
         return { name: `bridge.${options.format}`, bytes: new Uint8Array([1, 2, 3]) } satisfies WrittenFile;
       },
+      mesh: async ({ design }) => {
+        await build('mesh', { abandoned: false });
+        return { mesh: fakeSolid(markOf(design)).mesh };
+      },
     },
     transfer: (answer) => ('mesh' in answer ? [answer.mesh.positions.buffer as ArrayBuffer] : []),
   };

@@ -11,7 +11,7 @@ import { nodeWorkers } from './nodeWorker.ts';
 
 const threads = nodeWorkers<GeometryCall>('geometryThread.ts');
 // A busy machine may take far longer than the app would wait.
-const patient = { ...LIMITS, answerMs: { draft: 300_000, solid: 300_000, file: 300_000 } };
+const patient = { ...LIMITS, answerMs: { draft: 300_000, solid: 300_000, file: 300_000, mesh: 300_000 } };
 const client: Client = createClient(
   { geometry: threads.spawn, draft: () => ({ post: () => {}, end: () => {} }) },
   patient,

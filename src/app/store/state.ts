@@ -2,6 +2,8 @@ import type { Holes } from '../../../models/curves/curves.ts';
 import type { Draft, Failure, Solid } from '../../../workers/protocol.ts';
 import type { DesignText } from '../../design/design.ts';
 import type { Group } from '../../design/fields.ts';
+import type { Units } from '../../sheets/lengthText.ts';
+import type { PAPERS } from '../../sheets/sheet.ts';
 import type { ClientState } from '../client/client.ts';
 import type { History } from './history.ts';
 import type { Accepted } from './judge.ts';
@@ -29,6 +31,43 @@ export interface DesignFile {
   readonly handle: FileSystemFileHandle | undefined;
   /** The document as it stands in the file. */
   readonly text: DesignText;
+}
+
+/** What the middle column shows. */
+export type MiddleTab = 'part' | 'sheets' | 'making';
+
+/** On what and in which units the papers are drawn. */
+export interface PapersChoice {
+  readonly paper: keyof typeof PAPERS;
+  readonly units: Units;
+}
+
+/** How large a sheet is shown: fitted, or so many times its own size. */
+export type Zoom = 'page' | 'width' | number;
+
+/** How far the job by hand has come on the bench for one design. */
+export interface Bench {
+  /** What the design is called. */
+  readonly name: string;
+  /** The workshop's fields that were filled in, as typed. */
+  readonly workshop: Readonly<Record<string, string>>;
+  /** Ids of the steps that are done. */
+  readonly ticked: readonly string[];
+  /** Measured values as typed, by the id of their setting. */
+  readonly measured: Readonly<Record<string, string>>;
+  /** When it was last changed, ms since 1970. */
+  readonly at: number;
+}
+
+/** Benches by the fingerprint of their design: what was measured was measured against that design and no other. */
+export type Benches = Readonly<Record<string, Bench>>;
+
+/** An order as typed. */
+export interface OrderText {
+  readonly quantity: string;
+  readonly deadline: string;
+  readonly remarks: string;
+  readonly sandingAllowance: string;
 }
 
 export type RightTab = 'fit' | 'findings' | 'figures' | 'compare';
@@ -66,6 +105,14 @@ export interface Session {
   readonly reference: Reference | undefined;
   /** The string whose intonation and elevation are drawn, counted from 0; the last one where there are fewer. */
   readonly shownString: number;
+  /** Which of the middle column's views is in front. */
+  readonly middle: MiddleTab;
+  readonly papers: PapersChoice;
+  /** Id of the sheet that is shown; the first one where there is none of that id. */
+  readonly sheet: string;
+  readonly zoom: Zoom;
+  readonly benches: Benches;
+  readonly order: OrderText;
   /** The picture's share of the middle column's height. */
   readonly share: number;
   /** Whether the browser keeps the open design through a reload. */

@@ -7,7 +7,16 @@ import { placeOf, typedAt, withTyped } from './fieldAt.ts';
 import { begin, change, closeStep, type History, hold, redo, replace, undo } from './history.ts';
 import { judge } from './judge.ts';
 import { numberOf } from './solvedOrSet.ts';
-import type { AppState, DesignFile, Part, Reference, Session, Theme } from './state.ts';
+import type {
+  AppState,
+  Benches,
+  DesignFile,
+  PapersChoice,
+  Part,
+  Reference,
+  Session,
+  Theme,
+} from './state.ts';
 
 /** The one store: document, session and part. Everything else is derived by selectors. */
 export interface AppStore extends StoreApi<AppState> {
@@ -40,6 +49,8 @@ export interface Beginning {
   readonly theme?: Theme;
   readonly file?: DesignFile | undefined;
   readonly reference?: Reference | undefined;
+  readonly papers?: PapersChoice;
+  readonly benches?: Benches;
 }
 
 /** @param now the clock by which quick changes are joined, ms */
@@ -60,6 +71,12 @@ export function createAppStore(beginning: Beginning, now: () => number = () => p
       finding: undefined,
       reference: beginning.reference,
       shownString: 0,
+      middle: 'part',
+      papers: beginning.papers ?? { paper: 'A4', units: 'mm' },
+      sheet: '',
+      zoom: 'page',
+      benches: beginning.benches ?? {},
+      order: { quantity: '1', deadline: '', remarks: '', sandingAllowance: '0' },
       share: 0.56,
       keeping: 'writing',
       file: beginning.file,

@@ -348,3 +348,14 @@ test('a listener that has left hears nothing more', async () => {
   await until(() => expect(state()).toMatchObject({ kernel: 'ready' }));
   expect(heard.map((s) => s.kernel)).toEqual(['starting']);
 });
+
+test('a mesh for files drops no solid, nor is it dropped for one', async () => {
+  const { client } = open({ steps: 2 });
+  const [first, mesh, second, other] = await Promise.all([
+    outcome(client.solid(marked(1), HOLES)),
+    client.mesh(marked(2), HOLES),
+    outcome(client.solid(marked(3), HOLES)),
+    client.mesh(marked(4), HOLES),
+  ]);
+  expect([first, mesh.positions[0], second, other.positions[0]]).toEqual([superseded, 2, 3, 4]);
+});

@@ -6,7 +6,7 @@ import { type FakeBuilds, fakeGeometry, fakeLine, fakeSolid, markOf } from '../.
 
 /** Short enough to wait for, long enough for a busy machine. */
 export const QUICK: Limits = {
-  answerMs: { draft: 200, solid: 200, file: 200 },
+  answerMs: { draft: 200, solid: 200, file: 200, mesh: 200 },
   startMs: 300,
   plainStartMs: 300,
   heapBytes: 1.5e9,

@@ -2,19 +2,22 @@ import { useRef } from 'react';
 import { Guard } from '../Guard.tsx';
 import { useApp } from '../store/useApp.ts';
 import { Caption } from './Caption.tsx';
-import './middle.css';
 import { PartView } from './PartView.tsx';
 import { PlanView } from './PlanView.tsx';
 import { ShareHandle } from './ShareHandle.tsx';
+import './part.css';
 
-/** The middle column: the part above, its drawing below, and a handle between them. */
-export function Middle() {
-  const column = useRef<HTMLElement>(null);
+/**
+ * The part above, its drawing below, and a handle between them.
+ * @param behind another view lies over it: it stays as it is, unseen, and nothing of it is built anew
+ */
+export function Part({ behind }: { behind: boolean }) {
+  const column = useRef<HTMLDivElement>(null);
   const document = useApp(({ history }) => history.present);
   const share = useApp(({ session }) => session.share);
   return (
-    <main
-      className="middle"
+    <div
+      className={behind ? 'part behind' : 'part'}
       ref={column}
       style={{ gridTemplateRows: `minmax(0, ${share}fr) auto auto minmax(0, ${1 - share}fr)` }}
     >
@@ -30,6 +33,6 @@ export function Middle() {
           <PlanView />
         </Guard>
       </section>
-    </main>
+    </div>
   );
 }

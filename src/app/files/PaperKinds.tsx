@@ -1,0 +1,45 @@
+import { safeName } from '../../files/safeName.ts';
+import { loadPress } from '../sheets/loadPress.ts';
+import type { SheetsPart } from '../sheets/press.ts';
+import { useAppStore } from '../store/useApp.ts';
+import { FileKind } from './FileKind.tsx';
+import type { FilesProps } from './filesProps.ts';
+import { jobSheetOf } from './jobSheetOf.ts';
+import { makeable } from './makeable.ts';
+
+/** What is printed and taken to the bench. */
+export function PaperKinds({ off, save }: FilesProps) {
+  const store = useAppStore();
+  const sheets = (what: string, part: SheetsPart) =>
+    save(what, async () => {
+      const accepted = makeable(store);
+      const press = await loadPress();
+      const bytes = await press.sheetsPdf(accepted, store.getState().session.papers, part);
+      return { name: `${safeName(accepted.design.guitar.name)}_${part}.pdf`, bytes };
+    });
+  return (
+    <>
+      <FileKind
+        title="Drawing, PDF"
+        what="Plan, elevations and sections with every dimension and tolerance: what a shop checks the piece against."
+        act="Write the drawing"
+        off={off}
+        onWrite={() => sheets('the drawing', 'drawing')}
+      />
+      <FileKind
+        title="Templates, PDF"
+        what="Outline, drilling, crown, saddle and gauges at full size, to glue on or cut out. Print without scaling and measure the 100 mm bar."
+        act="Write the templates"
+        off={off}
+        onWrite={() => sheets('the templates', 'templates')}
+      />
+      <FileKind
+        title="Job sheet, PDF"
+        what="The job by hand step by step for the workshop under Making, with boxes to tick and to fill in."
+        act="Write the job sheet"
+        off={off}
+        onWrite={() => save('the job sheet', () => jobSheetOf(makeable(store), store.getState().session))}
+      />
+    </>
+  );
+}

@@ -1,0 +1,61 @@
+import { fixed, type Setting } from '../../making/step.ts';
+import { toleranceText } from '../../making/toleranceText.ts';
+import type { Known } from '../../trade/formula.ts';
+import type { Verdict } from './measuredIn.ts';
+
+const KNOWN: Readonly<Record<Known, string>> = {
+  read: 'read at its source',
+  quoted: 'read in a quotation',
+  memory: 'from memory, not looked up',
+  derived: 'derived here',
+  practice: 'common practice',
+};
+
+interface SettingLineProps {
+  readonly setting: Setting;
+  readonly measurable: boolean;
+  /** The measured value as typed. */
+  readonly typed: string;
+  readonly verdict: Verdict | undefined;
+  readonly onMeasure: (value: string) => void;
+}
+
+/** One number to set or to measure; its name opens to where it comes from. */
+export function SettingLine({ setting, measurable, typed, verdict, onMeasure }: SettingLineProps) {
+  const { id, label, value, unit, decimals, formula, known, tolerance } = setting;
+  const wanted = `${fixed(value, decimals)}${unit === '' || unit === '°' ? unit : ` ${unit}`}`;
+  return (
+    <div className="setting" data-setting={id}>
+      <details>
+        <summary>{label}</summary>
+        <p className="setting-ground">
+          {formula}; {KNOWN[known]}.{tolerance && ` Tolerance: ${tolerance.ground}.`}
+        </p>
+      </details>
+      <span className="wanted">{wanted}</span>
+      <span className="tolerance">{tolerance && toleranceText(tolerance, setting)}</span>
+      {measurable && (
+        <input
+          type="text"
+          inputMode="decimal"
+          autoComplete="off"
+          placeholder="measured"
+          aria-label={`Measured: ${label}`}
+          aria-invalid={verdict?.ok === false}
+          aria-describedby={`${id}-verdict`}
+          value={typed}
+          onChange={(event) => onMeasure(event.target.value)}
+        />
+      )}
+      <p id={`${id}-verdict`} className={`verdict ${tone(verdict)}`} aria-live="polite">
+        {verdict && (verdict.ok ? verdict.judgement.text : verdict.words)}
+      </p>
+    </div>
+  );
+}
+
+function tone(verdict: Verdict | undefined): string {
+  if (!verdict) return '';
+  if (!verdict.ok || verdict.judgement.within === false) return 'amiss';
+  return verdict.judgement.within ? 'well' : '';
+}
