@@ -1,3 +1,4 @@
+import { chooseDesignFile } from '../files/chooseDesignFile.ts';
 import { readDesignFile } from '../files/readDesignFile.ts';
 import { wasCancelled } from '../files/wasCancelled.ts';
 import { placeName } from '../form/placeName.ts';
@@ -10,13 +11,7 @@ export type OpenedReference = Reference | { readonly trouble: string } | undefin
 /** Asks for a design file to compare with. One that can't be made has no figures, and is refused. */
 export async function openReference(): Promise<OpenedReference> {
   try {
-    const { fileOpen } = await import('browser-fs-access');
-    const file = await fileOpen({
-      description: 'Bridge designs',
-      extensions: ['.json'],
-      mimeTypes: ['application/json'],
-      id: 'pinbridge-designs',
-    });
+    const file = await chooseDesignFile();
     return readReferenceFile(file.name, await file.text());
   } catch (error) {
     return wasCancelled(error) ? undefined : { trouble: `The file can’t be opened: ${String(error)}` };

@@ -1,17 +1,12 @@
 import type { AppStore } from '../store/store.ts';
+import { chooseDesignFile } from './chooseDesignFile.ts';
 import { readDesignFile } from './readDesignFile.ts';
 import { wasCancelled } from './wasCancelled.ts';
 
 /** Asks for a design file and opens it as one step that can be undone. */
 export async function openDesign(store: AppStore): Promise<void> {
   try {
-    const { fileOpen } = await import('browser-fs-access');
-    const file = await fileOpen({
-      description: 'Bridge designs',
-      extensions: ['.json'],
-      mimeTypes: ['application/json'],
-      id: 'pinbridge-designs',
-    });
+    const file = await chooseDesignFile();
     const opened = readDesignFile(await file.text());
     if (!opened.ok) {
       store.setSession({ notice: { title: `${file.name} can’t be opened`, lines: opened.lines } });

@@ -16,7 +16,7 @@ export function FindingCard({ accepted, finding, open }: Props) {
   const { id, severity, text, found, limit, source, path, limitPath } = finding;
   const body = `finding-${id}`;
   const choose = () => {
-    store.setSession({ finding: open ? undefined : id });
+    store.setSession(open ? { finding: undefined } : { finding: id, middle: 'part' });
     // one selection everywhere: its field and its dimension light up with its place
     store.select(open ? undefined : path);
   };

@@ -1,8 +1,8 @@
 import type { Curves } from '../../../models/curves/curves.ts';
-import { massG, surfaceFigures } from '../../../models/surface/figures.ts';
 import type { Design } from '../../design/design.ts';
 import { midStiffness } from '../midStiffness.ts';
 import { tipWall } from '../tipWall.ts';
+import { woodMass } from '../woodMass.ts';
 
 export type AimOf = Exclude<Design['aim']['of'], 'none'>;
 
@@ -16,7 +16,7 @@ interface Measure {
 
 export const MEASURES: Readonly<Record<AimOf, Measure>> = {
   mass: {
-    of: ({ timber }, curves) => massG(surfaceFigures(curves, 'reamed').volumeMm3, timber.density),
+    of: (design, curves) => woodMass(design, curves, 'reamed'),
     within: 0.003,
     unit: 'g',
   },
