@@ -42,8 +42,10 @@ test('a good share of them can be made', () => {
   expect(share).toBeLessThan(0.65);
 });
 
+// these designs aim at nothing: few aims drawn at random can be met, and they have laws of their own
+const aims = (path: string) => path.startsWith('aim.');
 const numbers = PATHS.filter((path) => isNumberField(tableField(path)));
-const choices = PATHS.filter((path) => tableField(path).kind === 'choice');
+const choices = PATHS.filter((path) => tableField(path).kind === 'choice' && !aims(path));
 
 describe.each(numbers)('%s', (path) => {
   const field = tableField(path);
@@ -55,6 +57,7 @@ describe.each(numbers)('%s', (path) => {
     expect(Math.max(...values)).toBeCloseTo(field.max, 4);
   });
 
+  if (aims(path)) return;
   test('is accepted over most of its range where it has a say', () => {
     const values = sample.accepted
       .filter(({ text }) => applies(path, text))

@@ -34,7 +34,9 @@ export class Draws {
     const field = tableField(path);
     if (!isNumberField(field)) throw new Error(`${path} is no number`);
     const draw = this.drawOf(path);
-    const [typed, value] = write(field, draw, pick(field, draw, low, high, skew));
+    // bounds that can't be worked out, under a crown that is none, are no bounds
+    const [least, most] = [Number.isNaN(low) ? field.min : low, Number.isNaN(high) ? field.max : high];
+    const [typed, value] = write(field, draw, pick(field, draw, least, most, skew));
     this.typed.set(path, typed);
     this.values.set(path, value);
     return value;

@@ -18,6 +18,7 @@ import type { Draws } from './draws.ts';
 export function plausible(d: Draws): DesignText {
   // few aims drawn at random can be met: they have laws of their own
   d.choose('aim.of', 'none');
+  d.number('limits.held', 0.4, 0.6);
   strings(d);
   action(d);
   heights(d);
@@ -220,7 +221,8 @@ function solvedDepth(d: Draws): number {
     };
     return depthFit(placed, places, heightFit(placed, places, ends)).depth;
   });
-  if (found !== undefined) d.solved('saddle.depth', Math.max(1, found));
+  // a crown too round for its strings has no depth
+  if (found !== undefined && Number.isFinite(found)) d.solved('saddle.depth', Math.max(1, found));
   return d.number('saddle.depth');
 }
 
