@@ -8,7 +8,7 @@ import { acceptedDesigns } from '../support/designs.ts';
 import { draftHeightLimit, type Roadside, roadside } from '../support/roads.ts';
 
 /** Designs tried here; `npm run roads` tries 500. */
-const COUNT = 30;
+const COUNT = 20;
 const SEED = 20261125;
 
 let side: Roadside;
