@@ -2,7 +2,7 @@ import { createRoot } from 'react-dom/client';
 import { initialDesign } from '../design/initial.ts';
 import { App } from './App.tsx';
 import { createClient } from './client/client.ts';
-import { rememberedBenches } from './keep/benches.ts';
+import { BENCHES_KEY, rememberedBenches } from './keep/benches.ts';
 import { rememberedPapers } from './keep/papers.ts';
 import { rememberedReference } from './keep/reference.ts';
 import { startKeeping } from './keep/startKeeping.ts';
@@ -27,6 +27,10 @@ const store = createAppStore({
 });
 keep(store);
 const building = keepBuilding(store, client);
+// what another window of this browser ticks and measures is taken over
+addEventListener('storage', ({ key }) => {
+  if (key === BENCHES_KEY) store.setSession({ benches: rememberedBenches() });
+});
 
 const root = document.getElementById('root');
 if (!root) throw new Error('The page has no place with the id "root"');

@@ -27,21 +27,21 @@ export function JobByHand({ accepted, stale }: { accepted: Accepted; stale: bool
         verdicts={verdicts}
         stale={stale}
         off={problems.length > 0}
-        onClear={() => change({ ticked: [], measured: {} })}
+        onClear={() => change(() => ({ ticked: [], measured: {} }))}
       />
       <div className="making-list">
         {before && (
           <TakeOver
             fingerprint={before.fingerprint}
             bench={before.bench}
-            onTake={() => change({ ticked: before.bench.ticked, measured: before.bench.measured })}
+            onTake={() => change(() => ({ ticked: before.bench.ticked, measured: before.bench.measured }))}
           />
         )}
         <WorkshopForm
           typed={bench.workshop}
           slotWidth={accepted.design.saddle.slotWidth}
           problems={problems}
-          onType={(key, value) => change({ workshop: { ...bench.workshop, [key]: value } })}
+          onType={(key, value) => change(({ workshop }) => ({ workshop: { ...workshop, [key]: value } }))}
         />
         <ol className="steps">
           {steps.map((step, i) => {
@@ -58,11 +58,13 @@ export function JobByHand({ accepted, stale }: { accepted: Accepted; stale: bool
                 measured={bench.measured}
                 verdicts={verdicts}
                 onTick={(ticked) =>
-                  change({
-                    ticked: [...bench.ticked.filter((id) => id !== step.id), ...(ticked ? [step.id] : [])],
-                  })
+                  change((now) => ({
+                    ticked: [...now.ticked.filter((id) => id !== step.id), ...(ticked ? [step.id] : [])],
+                  }))
                 }
-                onMeasure={(id, value) => change({ measured: withValue(bench.measured, id, value) })}
+                onMeasure={(id, value) =>
+                  change(({ measured }) => ({ measured: withValue(measured, id, value) }))
+                }
               />
             );
           })}

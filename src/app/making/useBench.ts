@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { fingerprint } from '../../sheets/fingerprint.ts';
-import { rememberBench } from '../keep/benches.ts';
+import { changeBench } from '../keep/benches.ts';
 import type { Accepted } from '../store/judge.ts';
 import type { Bench } from '../store/state.ts';
 import { useApp, useAppStore } from '../store/useApp.ts';
@@ -10,7 +10,8 @@ import { benchBefore, benchOf } from './benchOf.ts';
 export function useBench({ text, design }: Accepted): {
   readonly fingerprint: string;
   readonly bench: Bench;
-  readonly change: (part: Partial<Pick<Bench, 'workshop' | 'ticked' | 'measured'>>) => void;
+  /** Changes what there is, which may be more than is shown: another window may have ticked meanwhile. */
+  readonly change: (anew: (bench: Bench) => Partial<Pick<Bench, 'workshop' | 'ticked' | 'measured'>>) => void;
   /** Another design's, to be taken over. */
   readonly before: ReturnType<typeof benchBefore>;
 } {
@@ -24,10 +25,13 @@ export function useBench({ text, design }: Accepted): {
     fingerprint: print,
     bench,
     before,
-    change: (part) => {
+    change: (anew) => {
       const known = store.getState().session.benches;
-      const changed = { ...benchOf(known, print, name), ...part, name, at: Date.now() };
-      store.setSession({ benches: rememberBench(known, print, changed) });
+      const changed = changeBench(known, print, (benches) => {
+        const now = benchOf(benches, print, name);
+        return { ...now, ...anew(now), name, at: Date.now() };
+      });
+      store.setSession({ benches: changed });
     },
   };
 }

@@ -34,6 +34,11 @@ export function Sheets() {
       data-state={stale ? 'stale' : settling ? 'settling' : 'current'}
     >
       <PrintStyle paper={paper} />
+      {lastGood && (
+        <p className="not-current" aria-hidden="true">
+          Not the design on the form: sheets of design {fingerprint(lastGood.text)}
+        </p>
+      )}
       <SheetTools press={press} accepted={lastGood} front={front} off={stale || !front} settling={settling} />
       <PageList pages={pages ?? []} front={front} />
       <section ref={board} className="sheets-board" aria-label={front?.sheet.title ?? 'No sheet yet'}>

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { rememberBench, rememberedBenches } from '../../../src/app/keep/benches.ts';
+import { changeBench, rememberedBenches } from '../../../src/app/keep/benches.ts';
 import { rememberedPapers, rememberPapers } from '../../../src/app/keep/papers.ts';
-import type { Bench } from '../../../src/app/store/state.ts';
+import type { Bench, Benches } from '../../../src/app/store/state.ts';
 
 let kept = new Map<string, string>();
 beforeEach(() => {
@@ -24,14 +24,32 @@ const KEY = 'pinbridge-benches';
 
 describe('benches in this browser', () => {
   test('come back as they were kept, beside what another window wrote', () => {
-    rememberBench({}, 'aaaaaaaa', bench(1));
+    changeBench({}, 'aaaaaaaa', () => bench(1));
     // another window knows nothing of the first
-    expect(Object.keys(rememberBench({}, 'bbbbbbbb', bench(2))).sort()).toEqual(['aaaaaaaa', 'bbbbbbbb']);
+    expect(Object.keys(changeBench({}, 'bbbbbbbb', () => bench(2))).sort()).toEqual(['aaaaaaaa', 'bbbbbbbb']);
     expect(rememberedBenches()).toEqual({ aaaaaaaa: bench(1), bbbbbbbb: bench(2) });
   });
 
+  test('change as another window left them: neither’s ticks are lost', () => {
+    const tick = (known: Benches, step: string) =>
+      changeBench(known, 'aaaaaaaa', ({ aaaaaaaa: now = bench(1) }) => ({
+        ...now,
+        ticked: [...now.ticked, step],
+      }));
+    const first = tick({}, 'thickness');
+    // a second window that was opened before
+    tick({}, 'outline');
+    expect(tick(first, 'drilling').aaaaaaaa?.ticked).toEqual(['blank', 'thickness', 'outline', 'drilling']);
+  });
+
+  test('leave out a workshop’s field that is not known, and a time that is to come', () => {
+    const odd = { ...bench(1), workshop: { baseWidth: '90', stick: '1' } };
+    kept.set(KEY, JSON.stringify({ odd, tomorrow: bench(1e308), never: bench(-1) }));
+    expect(rememberedBenches()).toEqual({ odd: { ...bench(1), workshop: { baseWidth: '90' } } });
+  });
+
   test('are as many as there is room for, the newest ones', () => {
-    for (let i = 1; i <= 70; i++) rememberBench({}, `design-${i}`, bench(i));
+    for (let i = 1; i <= 70; i++) changeBench({}, `design-${i}`, () => bench(i));
     const names = Object.keys(rememberedBenches());
     expect(names).toHaveLength(60);
     expect(names).not.toContain('design-10');
@@ -58,7 +76,7 @@ describe('benches in this browser', () => {
   test('live in the page alone where the browser refuses', () => {
     vi.stubGlobal('localStorage', undefined);
     expect(rememberedBenches()).toEqual({});
-    expect(rememberBench({ aaaaaaaa: bench(1) }, 'bbbbbbbb', bench(2))).toEqual({
+    expect(changeBench({ aaaaaaaa: bench(1) }, 'bbbbbbbb', () => bench(2))).toEqual({
       aaaaaaaa: bench(1),
       bbbbbbbb: bench(2),
     });
