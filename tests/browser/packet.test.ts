@@ -26,7 +26,7 @@ describe('files for the shop, by the page', () => {
       'Write STL': [`${SAFE}_as-drilled_mm_facets-0.02.stl`, ''],
       'Write 3MF': [`${SAFE}_as-drilled.3mf`, 'PK'],
       'Write DXF': [`${SAFE}_as-drilled_plan.dxf`, ''],
-      'Write the drawing': [`${SAFE}_drawing.pdf`, '%PDF-'],
+      'Write the drawing': [`${SAFE}_as-drilled_drawing.pdf`, '%PDF-'],
       'Write the templates': [`${SAFE}_templates.pdf`, '%PDF-'],
       'Write the job sheet': [`${SAFE}_job-by-hand.pdf`, '%PDF-'],
       'Write CSV': [`${SAFE}_dimensions.csv`, ''],
@@ -102,7 +102,7 @@ describe('files for the shop, by the page', () => {
     await page.locator('.sheets[data-state="current"] .page-paper.front svg').waitFor({ timeout: 60_000 });
     expect(await page.locator('.page-paper.front text').allTextContents()).toContain(NAME);
     const pdf = await saved(page, page.getByRole('button', { name: 'Save all as PDF' }));
-    expect(pdf.name).toBe(`${SAFE}_sheets.pdf`);
+    expect(pdf.name).toBe(`${SAFE}_as-drilled_sheets.pdf`);
     expect(pdf.bytes.length).toBeGreaterThan(30_000);
     await page.getByRole('tab', { name: 'Making', exact: true }).click();
     expect(await page.locator('.step').count()).toBeGreaterThan(12);

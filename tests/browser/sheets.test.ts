@@ -33,7 +33,7 @@ describe('sheets, by the page', () => {
     await drawn(page);
     expect(await page.locator('.page-list button').count()).toBeGreaterThanOrEqual(7);
     const { name, bytes } = await saved(page, page.getByRole('button', { name: 'Save this sheet as SVG' }));
-    expect(name).toBe('Untitled-bridge_views.svg');
+    expect(name).toBe('Untitled-bridge_as-drilled_views.svg');
     const asSaved = bytes.toString('utf8').split('\n').slice(1).join('\n').trim();
     const asSeen = await front(page).evaluate((paper) =>
       new XMLSerializer().serializeToString(paper.firstElementChild as Element),

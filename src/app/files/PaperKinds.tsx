@@ -1,3 +1,5 @@
+import type { Holes } from '../../../models/curves/curves.ts';
+import { partName } from '../../files/partName.ts';
 import { safeName } from '../../files/safeName.ts';
 import { loadPress } from '../sheets/loadPress.ts';
 import type { SheetsPart } from '../sheets/press.ts';
@@ -8,14 +10,17 @@ import { jobSheetOf } from './jobSheetOf.ts';
 import { makeable } from './makeable.ts';
 
 /** What is printed and taken to the bench. */
-export function PaperKinds({ off, save }: FilesProps) {
+export function PaperKinds({ holes, off, save }: FilesProps & { readonly holes: Holes }) {
   const store = useAppStore();
   const sheets = (what: string, part: SheetsPart) =>
     save(what, async () => {
       const accepted = makeable(store);
       const press = await loadPress();
-      const bytes = await press.sheetsPdf(accepted, store.getState().session.papers, part);
-      return { name: `${safeName(accepted.design.guitar.name)}_${part}.pdf`, bytes };
+      const choice = { ...store.getState().session.papers, holes };
+      const { name } = accepted.design.guitar;
+      // templates show no finished holes
+      const called = part === 'templates' ? safeName(name) : partName(name, holes);
+      return { name: `${called}_${part}.pdf`, bytes: await press.sheetsPdf(accepted, choice, part) };
     });
   return (
     <>

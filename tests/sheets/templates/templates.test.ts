@@ -16,10 +16,9 @@ const papers = new Map(
   [...starters].map(([name, accepted]) => [
     name,
     new Map(
-      allSheets(accepted, dejaVu, { paper: PAPERS.A4, units: 'mm', date: '' }).map((sheet) => [
-        sheet.id,
-        sheet,
-      ]),
+      allSheets(accepted, dejaVu, { paper: PAPERS.A4, units: 'mm', holes: 'drilled', date: '' }).map(
+        (sheet) => [sheet.id, sheet],
+      ),
     ),
   ]),
 );
