@@ -22,6 +22,14 @@ export function PaperKinds({ holes, off, save }: FilesProps & { readonly holes: 
       const called = part === 'templates' ? safeName(name) : partName(name, holes);
       return { name: `${called}_${part}.pdf`, bytes: await press.sheetsPdf(accepted, choice, part) };
     });
+  const pictures = () =>
+    save('the sheets', async () => {
+      const accepted = makeable(store);
+      const press = await loadPress();
+      const choice = { ...store.getState().session.papers, holes };
+      const called = partName(accepted.design.guitar.name, holes);
+      return { name: `${called}_sheets-svg.zip`, bytes: press.sheetsZip(accepted, choice, called) };
+    });
   return (
     <>
       <FileKind
@@ -37,6 +45,13 @@ export function PaperKinds({ holes, off, save }: FilesProps & { readonly holes: 
         act="Write the templates"
         off={off}
         onWrite={() => sheets('the templates', 'templates')}
+      />
+      <FileKind
+        title="All sheets, SVG"
+        what="Drawing and templates as pictures of lines at full size, a file for each sheet in one ZIP: for a laser or a drawing program."
+        act="Write the SVGs"
+        off={off}
+        onWrite={pictures}
       />
       <FileKind
         title="Job sheet, PDF"

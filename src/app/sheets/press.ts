@@ -6,6 +6,7 @@ import { partTitle } from '../../files/partName.ts';
 import { writePdf } from '../../files/pdf.ts';
 import { writeSvg } from '../../files/svg.ts';
 import { writeThreeMf } from '../../files/threeMf.ts';
+import { writeZip } from '../../files/zip.ts';
 import { jobByHand } from '../../making/jobByHand.ts';
 import { jobSheet } from '../../making/jobSheet.ts';
 import type { Order } from '../../making/order.ts';
@@ -44,6 +45,8 @@ export interface Press {
   /** The same array as long as design, choice and day are the same. */
   pages(accepted: AcceptedDesign, choice: SheetsChoice): readonly Page[];
   sheetsPdf(accepted: AcceptedDesign, choice: SheetsChoice, part: SheetsPart): Promise<Uint8Array>;
+  /** An SVG of each sheet, in one ZIP. @param called what their names begin with */
+  sheetsZip(accepted: AcceptedDesign, choice: SheetsChoice, called: string): Uint8Array;
   jobPdf(accepted: AcceptedDesign, workshop: Workshop, choice: PapersChoice): Promise<Uint8Array>;
   threeMf(accepted: AcceptedDesign, holes: Holes, mesh: PartMesh): Uint8Array;
   packet(accepted: AcceptedDesign, order: Order, choice: PapersChoice, solid: SolidFiles): Promise<Packet>;
@@ -81,6 +84,13 @@ export async function createPress(): Promise<Press> {
       const sheets = all.filter(({ id }) => part === 'all' || drawing.has(id) === (part === 'drawing'));
       const title = `${TITLES[part]}: ${accepted.design.guitar.name}`;
       return writePdf(sheets, typeface, { title, date: today() });
+    },
+    sheetsZip(accepted, choice, called) {
+      const files = pages(accepted, choice).map(({ sheet, svg }) => ({
+        name: `${called}_${sheet.id}.svg`,
+        bytes: new TextEncoder().encode(svg),
+      }));
+      return writeZip(files, today());
     },
     jobPdf(accepted, workshop, choice) {
       const paper = PAPERS[choice.paper];
