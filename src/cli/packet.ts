@@ -2,14 +2,13 @@ import path from 'node:path';
 import { packet as packetOf } from '../files/packet.ts';
 import { packetName } from '../files/packetNames.ts';
 import { withAllowance } from '../making/withAllowance.ts';
-import { drawingSheets } from '../sheets/drawingSheets.ts';
 import { type Command, helpText, oneOf, readArguments } from './command.ts';
 import { distinctName } from './distinctName.ts';
 import { eachDesign } from './eachDesign.ts';
 import { fonts } from './fonts.ts';
 import { kernelSource } from './kernelSource.ts';
 import { makeFolder } from './makeFolder.ts';
-import { dayText, readDay } from './readDay.ts';
+import { readDay } from './readDay.ts';
 import { readOrderOptions } from './readOrderOptions.ts';
 import { readPaper } from './readPaper.ts';
 import { writeWhole } from './writeWhole.ts';
@@ -61,14 +60,13 @@ stderr, and the others are still made.
     return eachDesign(positionals, io, async (accepted) => {
       const { text } = withAllowance(accepted, order.sandingAllowance);
       const typeface = await fonts();
-      const drawing = drawingSheets(accepted, typeface, { paper, units, date: dayText(date) });
       const solid = await kernel.use(async (geometry) => ({
         mesh: (await geometry.solid(text, order.holes)).mesh,
         step: (await geometry.file(text, { format: 'step', holes: order.holes, written: date })).bytes,
         stl: (await geometry.file(text, { format: 'stl', holes: order.holes })).bytes,
       }));
       const called = distinctName(accepted.design.guitar.name, taken, packetName);
-      const made = await packetOf({ accepted, order, called, date, paper, typeface, drawing, ...solid });
+      const made = await packetOf({ accepted, order, called, date, paper, typeface, units, ...solid });
       await makeFolder(values.out);
       const place = path.join(values.out, made.name);
       await writeWhole(place, made.bytes);

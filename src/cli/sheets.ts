@@ -1,11 +1,11 @@
 import path from 'node:path';
 import type { AcceptedDesign } from '../design/acceptDesign.ts';
 import { bridgeDxf } from '../files/bridgeDxf.ts';
+import { holesEnd, partTitle } from '../files/partName.ts';
 import { writePdf } from '../files/pdf.ts';
 import { writeSvg } from '../files/svg.ts';
 import type { FileEntry } from '../files/zip.ts';
 import { allSheets } from '../sheets/allSheets.ts';
-import { fingerprint } from '../sheets/fingerprint.ts';
 import type { PapersOptions } from '../sheets/sheetOptions.ts';
 import { type Command, helpText, oneOf, readArguments } from './command.ts';
 import { distinctName } from './distinctName.ts';
@@ -23,13 +23,14 @@ export const sheets: Command = {
     'sheets DESIGN.json… [options]',
     `Writes the papers of each design at full size: the drawing with its sections, and the templates, each with a
 bar of 100 mm to measure before a print is relied on. No solid is built. - reads a design from stdin. Files
-are named after the design's name, -2, -3 … added where two designs in one call are named alike; a file of
+are named after the design's name and how its holes are, -2, -3 … added where two designs in one call are named alike; a file of
 that name from an earlier call is replaced. Each file written is told on stdout, a line each. On every sheet
 stands the design's fingerprint, eight figures that match papers and files.
 
   --out DIR             where the files go; made if it is missing (here)
-  --as pdf|svg|dxf      one PDF of all sheets; an SVG of each sheet; or the bridge in plan as a DXF of
-                        release 12 in mm, its holes as drilled, on layers, without paper (pdf)
+  --format pdf|svg|dxf  one PDF of all sheets; an SVG of each sheet; or the bridge in plan as a DXF of
+                        release 12 in mm, on layers, without paper (pdf)
+  --as drilled|reamed   pin holes parallel as they leave the drill, or tapered by the reamer (drilled)
   --paper a4|letter     the paper, lying (a4)
   --units mm|in         what lengths are said in on the sheets (mm)
   --date YYYY-MM-DD     the day that stands on them and in them (today): same design, same day, same bytes
@@ -38,16 +39,18 @@ stands the design's fingerprint, eight figures that match papers and files.
   async run(argv, io) {
     const { values, positionals } = readArguments(argv, {
       out: { type: 'string', default: '.' },
-      as: { type: 'string', default: 'pdf' },
+      format: { type: 'string', default: 'pdf' },
+      as: { type: 'string', default: 'drilled' },
       paper: { type: 'string', default: 'a4' },
       units: { type: 'string', default: 'mm' },
       date: { type: 'string' },
     });
-    const format = oneOf('--as', values.as, ['pdf', 'svg', 'dxf']);
+    const format = oneOf('--format', values.format, ['pdf', 'svg', 'dxf']);
     const day = readDay(values.date);
     const options = {
       paper: readPaper(values.paper),
       units: oneOf('--units', values.units, ['mm', 'in']),
+      holes: oneOf('--as', values.as, ['drilled', 'reamed']),
       date: dayText(day),
     };
     const taken = new Set<string>();
@@ -56,7 +59,7 @@ stands the design's fingerprint, eight figures that match papers and files.
       await makeFolder(values.out);
       const name = distinctName(accepted.design.guitar.name, taken);
       for (const { name: end, bytes } of files) {
-        const place = path.join(values.out, `${name}_${end}`);
+        const place = path.join(values.out, `${name}${holesEnd(options.holes)}_${end}`);
         await writeWhole(place, bytes);
         io.out(`${place}\n`);
       }
@@ -64,7 +67,7 @@ stands the design's fingerprint, eight figures that match papers and files.
   },
 };
 
-/** The files of a design in a format, named by what follows the design's name. */
+/** The files of a design in a format, named by what follows the design's name and its holes. */
 type Write = (accepted: AcceptedDesign, options: PapersOptions, day: Date) => Promise<readonly FileEntry[]>;
 
 const utf8 = (text: string) => new TextEncoder().encode(text);
@@ -83,8 +86,8 @@ const FORMATS: Readonly<Record<'pdf' | 'svg' | 'dxf', Write>> = {
       bytes: utf8(writeSvg(sheet, typeface)),
     }));
   },
-  async dxf({ text, design, curves }, { date }) {
-    const title = `${design.guitar.name}, design ${fingerprint(text)}, ${date}`;
-    return [{ name: 'as-drilled_plan.dxf', bytes: utf8(bridgeDxf(curves, 'drilled', title)) }];
+  async dxf(accepted, { holes, date }) {
+    const title = partTitle(accepted, holes, date);
+    return [{ name: 'plan.dxf', bytes: utf8(bridgeDxf(accepted.curves, holes, title)) }];
   },
 };

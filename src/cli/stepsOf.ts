@@ -3,11 +3,12 @@ import { isMeasured } from '../making/isMeasured.ts';
 import { jobByHand } from '../making/jobByHand.ts';
 import { type Judgement, judgeMeasured } from '../making/judgeMeasured.ts';
 import { readMeasured } from '../making/readMeasured.ts';
-import type { Setting, Step, Tolerance } from '../making/step.ts';
+import type { Setting, Step } from '../making/step.ts';
 import { type Meaning, whatItMeans } from '../making/whatItMeans.ts';
 import type { Workshop } from '../making/workshop.ts';
 import { fingerprint } from '../sheets/fingerprint.ts';
 import { type Caution, cautionFor } from '../trade/cautions.ts';
+import type { Tolerance } from '../trade/tolerances.ts';
 
 /** A setting as `steps` prints it. */
 export interface SettingSteps extends Omit<Setting, 'tolerance'> {

@@ -1,5 +1,5 @@
 import { fixed } from '../making/step.ts';
-import { toleranceText } from '../making/toleranceText.ts';
+import { toleranceText } from '../trade/toleranceText.ts';
 import type { DesignSteps, SettingSteps } from './stepsOf.ts';
 import { textTable } from './textTable.ts';
 import { wrapText } from './wrapText.ts';
@@ -45,7 +45,7 @@ function settings(all: readonly SettingSteps[]): readonly string[] {
     all.map((one) => [
       one.label,
       unit(one, one.value),
-      one.tolerance ? toleranceText(one.tolerance, one) : '',
+      one.tolerance ? toleranceText(one.tolerance) : '',
       ...(judged ? [one.measured === null ? '' : unit(one, one.measured), one.judgement?.text ?? ''] : []),
     ]),
   ).filter((line, i) => i > 0 || line.trim() !== '');

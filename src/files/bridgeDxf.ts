@@ -3,6 +3,7 @@ import { curvesBox } from '../../models/curves/curvesBox.ts';
 import { holeRadius } from '../../models/curves/holeRadius.ts';
 import type { Chain, Point, Segment } from '../../models/curves/segment.ts';
 import { slotToPart } from '../../models/curves/slot.ts';
+import { undersideHeight } from '../../models/curves/underside.ts';
 import { type DxfEntity, type DxfLayer, writeDxf } from './dxf.ts';
 
 /** How far centre lines reach beyond what they stand for, mm. */
@@ -22,9 +23,9 @@ const BEYOND = 5;
  * @param title stands in a remark at the head
  */
 export function bridgeDxf(curves: Curves, holes: Holes, title: string): string {
-  const { outline, slot, pins } = curves;
+  const { outline, slot, pins, underside } = curves;
   const bores = pins.map(({ at, outline: cut, top }) => {
-    const narrowest = holeRadius(cut[holes], Number.NEGATIVE_INFINITY);
+    const narrowest = holeRadius(cut[holes], undersideHeight(underside, at[0], at[1]));
     return { at, narrowest, mouth: holeRadius(cut[holes], top) };
   });
   const circle = (centre: Point, radius: number): DxfEntity => ({ kind: 'circle', centre, radius });

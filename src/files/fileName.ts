@@ -1,5 +1,5 @@
 import type { Holes } from '../../models/curves/curves.ts';
-import { safeName } from './safeName.ts';
+import { partName } from './partName.ts';
 
 /** What is written: STL says how far its facets may stray, mm. */
 export type FileKind = { readonly format: 'step' } | { readonly format: 'stl'; readonly deviationMm: number };
@@ -11,6 +11,6 @@ export type FileKind = { readonly format: 'step' } | { readonly format: 'stl'; r
  * @param name the design's, or what it is to be called among others
  */
 export function fileName(name: string, holes: Holes, kind: FileKind): string {
-  const part = `${safeName(name)}_as-${holes}`;
+  const part = partName(name, holes);
   return kind.format === 'step' ? `${part}.step` : `${part}_mm_facets-${kind.deviationMm}.stl`;
 }

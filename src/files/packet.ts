@@ -4,14 +4,16 @@ import { jobNote } from '../making/jobNote.ts';
 import { noteSheet } from '../making/noteSheet.ts';
 import type { Order } from '../making/order.ts';
 import { withAllowance } from '../making/withAllowance.ts';
-import { fingerprint } from '../sheets/fingerprint.ts';
-import type { Paper, Sheet } from '../sheets/sheet.ts';
+import { drawingSheets } from '../sheets/drawingSheets.ts';
+import type { Paper } from '../sheets/sheet.ts';
+import type { PapersOptions } from '../sheets/sheetOptions.ts';
 import type { FontTypeface } from '../sheets/typeface.ts';
 import { bridgeDxf } from './bridgeDxf.ts';
 import { writeDesign } from './designFile.ts';
 import { dimensionCsv, dimensionJson, dimensionTable } from './dimensionTable.ts';
 import { type ManifestEntry, manifest, writeManifest } from './manifest.ts';
 import { packetNames } from './packetNames.ts';
+import { partTitle } from './partName.ts';
 import { writePdf } from './pdf.ts';
 import { writeThreeMf } from './threeMf.ts';
 import { type FileEntry, writeZip } from './zip.ts';
@@ -31,8 +33,8 @@ export interface PacketParts {
   readonly step: Uint8Array;
   readonly stl: Uint8Array;
   readonly mesh: Pick<PartMesh, 'positions' | 'triangles'>;
-  /** The drawing of the finished bridge. */
-  readonly drawing: readonly Sheet[];
+  /** What lengths are said in on the drawing. */
+  readonly units: PapersOptions['units'];
 }
 
 export interface Packet {
@@ -47,11 +49,13 @@ export interface Packet {
  * same bytes. Throws `DesignError` when the design can't carry the allowance.
  */
 export async function packet(parts: PacketParts): Promise<Packet> {
-  const { accepted, order, date, paper, typeface } = parts;
+  const { accepted, order, date, paper, units, typeface } = parts;
   const name = accepted.design.guitar.name;
   const names = packetNames(parts.called ?? name, order);
   const day = date.toISOString().slice(0, 10);
-  const title = `${name}, design ${fingerprint(accepted.text)}, ${said(order)}`;
+  const title = partTitle(accepted, order.holes, sandingText(order));
+  // of the finished bridge, its holes as ordered
+  const drawing = drawingSheets(accepted, typeface, { paper, units, date: day, holes: order.holes });
   const { curves } = withAllowance(accepted, order.sandingAllowance);
   const table = dimensionTable(accepted);
   const note = noteSheet(jobNote(accepted, order), accepted, typeface, { paper, date: day });
@@ -63,7 +67,7 @@ export async function packet(parts: PacketParts): Promise<Packet> {
     { name: names.dxf, bytes: text(bridgeDxf(curves, order.holes, title)) },
     {
       name: names.drawing,
-      bytes: await writePdf(parts.drawing, typeface, { title: `Drawing: ${name}`, date }),
+      bytes: await writePdf(drawing, typeface, { title: `Drawing: ${name}`, date }),
     },
     { name: names.note, bytes: await writePdf(note, typeface, { title: `Job note: ${name}`, date }) },
     { name: names.csv, bytes: text(dimensionCsv(table)) },
@@ -75,7 +79,6 @@ export async function packet(parts: PacketParts): Promise<Packet> {
   return { name: names.zip, bytes: writeZip([...files, listed], date), manifest: entries };
 }
 
-function said({ holes, sandingAllowance: left }: Order): string {
-  const sanding = left > 0 ? `${left} mm left for sanding on the top` : 'no allowance for sanding';
-  return `holes as ${holes}, ${sanding}`;
+function sandingText({ sandingAllowance: left }: Order): string {
+  return left > 0 ? `${left} mm left for sanding on the top` : 'no allowance for sanding';
 }

@@ -1,5 +1,6 @@
 import type { Order } from '../making/order.ts';
 import { decimal } from './decimal.ts';
+import { holesEnd } from './partName.ts';
 import { safeName } from './safeName.ts';
 
 /** Files of a packet, each by the end of its name. */
@@ -47,7 +48,7 @@ export function packetNames(
     entries.map(([file, end]) => {
       const left = FINISHED.has(file) ? 0 : sandingAllowance;
       const allowance = left > 0 ? `allowance-${decimal(left, 3)}` : 'no-allowance';
-      return [file, `${name}_as-${holes}_${allowance}${end}`];
+      return [file, `${name}${holesEnd(holes)}_${allowance}${end}`];
     }),
   ) as Record<PacketFile, string>;
 }

@@ -2,20 +2,11 @@ import { curvesBox } from '../../models/curves/curvesBox.ts';
 import { massG, surfaceFigures } from '../../models/surface/figures.ts';
 import type { AcceptedDesign } from '../design/acceptDesign.ts';
 import { type CautionId, cautionFor } from '../trade/cautions.ts';
+import { TOLERANCES } from '../trade/tolerances.ts';
+import { toleranceText } from '../trade/toleranceText.ts';
 import { holeCuts } from './holes.ts';
 import type { Order } from './order.ts';
-import { fixed, type Tolerance } from './step.ts';
-import {
-  CROWN,
-  MOUTH,
-  PIN_HOLE,
-  PIN_PLACE,
-  SLOT_ANGLE,
-  SLOT_DEPTH,
-  SLOT_PLACE,
-  SLOT_WIDTH,
-} from './tolerances.ts';
-import { toleranceText } from './toleranceText.ts';
+import { fixed } from './step.ts';
 
 /** One part of a page. */
 export interface NoteSection {
@@ -37,7 +28,7 @@ export function jobNote(accepted: AcceptedDesign, order: Order): JobNote {
     title: accepted.design.guitar.name,
     sections: [
       { title: 'Order', lines: orderLines(accepted, order) },
-      { title: 'Material', lines: materialLines(accepted) },
+      { title: 'Material', lines: materialLines(accepted, order) },
       { title: 'The solid', lines: solidLines(accepted, order) },
       { title: 'Which face first', lines: faceLines(accepted) },
       { title: 'Tolerances that matter, and why', lines: toleranceLines(accepted, order) },
@@ -48,6 +39,11 @@ export function jobNote(accepted: AcceptedDesign, order: Order): JobNote {
   };
 }
 
+/** Whether the solid's holes taper: a reamer that finds nothing to cut leaves them as drilled, whatever was ordered. */
+function tapers(design: AcceptedDesign['design'], { holes }: Order): boolean {
+  return holes === 'reamed' && holeCuts(design).travel > 0;
+}
+
 function orderLines({ design }: AcceptedDesign, { quantity, deadline }: Order): readonly string[] {
   const hand = design.guitar.hand === 'left' ? 'left-handed' : 'right-handed';
   return [
@@ -56,21 +52,20 @@ function orderLines({ design }: AcceptedDesign, { quantity, deadline }: Order): 
   ];
 }
 
-function materialLines({ design, curves }: AcceptedDesign): readonly string[] {
+function materialLines({ design, curves }: AcceptedDesign, order: Order): readonly string[] {
   const { timber } = design;
+  const holes = tapers(design, order) ? 'reamed' : 'drilled';
   const [x0, y0, z0, x1, y1, z1] = curvesBox(curves);
-  const { volumeMm3 } = surfaceFigures(curves, 'drilled');
+  const { volumeMm3 } = surfaceFigures(curves, holes);
   const size = [x1 - x0, y1 - y0, z1 - z0].map((one) => fixed(one, 2)).join(' × ');
   return [
     `${timber.name}, about ${fixed(timber.density, 0)} kg/m³, dry, straight-grained, without knots. Grain along X, the length.`,
-    `Finished size ${size}; finished mass about ${fixed(massG(volumeMm3, timber.density), 1)} g with holes as drilled.`,
+    `Finished size ${size}; finished mass about ${fixed(massG(volumeMm3, timber.density), 1)} g with holes as ${holes}.`,
   ];
 }
 
-function solidLines(
-  { design, curves: { edge } }: AcceptedDesign,
-  { holes, sandingAllowance }: Order,
-): readonly string[] {
+function solidLines({ design, curves: { edge } }: AcceptedDesign, order: Order): readonly string[] {
+  const { sandingAllowance } = order;
   const { pins } = design;
   const again = [
     ...(edge.kind === 'none' ? [] : ['the edge']),
@@ -79,9 +74,9 @@ function solidLines(
   const drilled = `pin holes are straight, ${fixed(pins.drill, 2)} across`;
   return [
     `Millimetres. X along the bridge to the ${design.guitar.hand === 'left' ? 'bass' : 'treble'} side, Y toward the nut, Z out of the soundboard; z\u00a0=\u00a00 where the glue face stands under the middle of the slot.`,
-    holes === 'drilled' || holeCuts(design).travel === 0
-      ? `As drilled: ${drilled}.`
-      : `As reamed: pin holes taper by ${pins.taper}° in all, ${fixed(pins.mouth, 2)} across at the surface, drilled ${fixed(pins.drill, 2)} before.`,
+    tapers(design, order)
+      ? `As reamed: pin holes taper by ${pins.taper}° in all, ${fixed(pins.mouth, 2)} across at the surface, drilled ${fixed(pins.drill, 2)} before.`
+      : `As drilled: ${drilled}.`,
     ...(sandingAllowance > 0
       ? [
           `With ${fixed(sandingAllowance, 2)} for sanding on the top: crown, blends and wings stand that much higher, upright. No other face has any: sides, glue face, slot and holes are to size.`,
@@ -106,25 +101,24 @@ function faceLines({ curves }: AcceptedDesign): readonly string[] {
 
 function toleranceLines({ design, curves }: AcceptedDesign, order: Order): readonly string[] {
   const { saddle, top, pins } = design;
-  const off = (tolerance: Tolerance) => toleranceText(tolerance, { decimals: 2 });
+  const off = (of: keyof typeof TOLERANCES) => toleranceText(TOLERANCES[of]);
   const a = order.sandingAllowance;
   const unsanded = (size: number) => (a > 0 ? ` finished, ${fixed(size, 2)} before sanding,` : '');
   return [
     'All others: ISO 2768-m.',
-    `Slot’s width ${fixed(saddle.slotWidth, 2)} ${off(SLOT_WIDTH)}, by a gauge: a saddle must slide in by hand and not lean. Ends ${curves.slot.roundEnds ? `round, R ${fixed(saddle.slotWidth / 2, 2)}` : 'open'}.`,
-    `Slot’s depth ${fixed(saddle.depth, 2)}${unsanded(saddle.depth + a / Math.cos(curves.slot.tilt))} ${off(SLOT_DEPTH)} along its walls, in the middle, from the crown: half of an error is in the action.`,
-    `Slot’s place ${off(SLOT_PLACE)} and angle ${fixed(saddle.angle, 2)}° ${off(SLOT_ANGLE)}${saddle.tilt > 0 ? `, its lean toward the pins ${fixed(saddle.tilt, 1)}°` : ''}, to the holes and the outline: the guitar’s intonation.`,
-    `Thickness in the middle ${fixed(top.thickness, 2)}${unsanded(top.thickness + a)} ${off(CROWN)}: the height of the strings.`,
-    order.holes === 'reamed' && holeCuts(design).travel > 0
-      ? `Pin holes ${fixed(pins.mouth, 2)} ${off(MOUTH)} at the${a > 0 ? ' finished' : ''} surface, their places ${off(PIN_PLACE)}: pins must sit alike, and are seen at a glance.`
-      : `Pin holes ${fixed(pins.drill, 2)} ${off(PIN_HOLE)}, their places ${off(PIN_PLACE)}: seen at a glance, and reamed later.`,
+    `Slot’s width ${fixed(saddle.slotWidth, 2)} ${off('slot-width')}, by a gauge: a saddle must slide in by hand and not lean. Ends ${curves.slot.roundEnds ? `round, R ${fixed(saddle.slotWidth / 2, 2)}` : 'open'}.`,
+    `Slot’s depth ${fixed(saddle.depth, 2)}${unsanded(saddle.depth + a / Math.cos(curves.slot.tilt))} ${off('slot-depth')} along its walls, in the middle, from the crown: half of an error is in the action.`,
+    `Slot’s place ${off('slot-place')} and angle ${fixed(saddle.angle, 2)}° ${off('slot-angle')}°${saddle.tilt > 0 ? `, its lean toward the pins ${fixed(saddle.tilt, 1)}°` : ''}, to the holes and the outline: the guitar’s intonation.`,
+    `Thickness in the middle ${fixed(top.thickness, 2)}${unsanded(top.thickness + a)} ${off('crown')}: the height of the strings.`,
+    tapers(design, order)
+      ? `Pin holes ${fixed(pins.mouth, 2)} ${off('mouth')} at the${a > 0 ? ' finished' : ''} surface, their places ${off('pin-place')}: pins must sit alike, and are seen at a glance.`
+      : `Pin holes ${fixed(pins.drill, 2)} ${off('pin-hole')}, their places ${off('pin-place')}: seen at a glance, and reamed later.`,
   ];
 }
 
-function dontLines({ design }: AcceptedDesign, { holes }: Order): readonly string[] {
-  const asReamed = holes === 'reamed' && holeCuts(design).travel > 0;
+function dontLines({ design }: AcceptedDesign, order: Order): readonly string[] {
   return [
-    asReamed
+    tapers(design, order)
       ? 'Don’t ream deeper than drawn: the holes are fitted to their pins at set-up.'
       : 'Don’t ream or taper the pin holes: they are fitted to their pins at set-up.',
     'Don’t take the slot’s width from the cutter: leave it to the gauge.',

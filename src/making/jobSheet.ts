@@ -17,9 +17,9 @@ import {
 import { standing } from '../sheets/text/standing.ts';
 import { textPages } from '../sheets/text/textPages.ts';
 import { CAUTIONS, type CautionId, cautionFor } from '../trade/cautions.ts';
+import { toleranceText } from '../trade/toleranceText.ts';
 import { isMeasured } from './isMeasured.ts';
 import { fixed, type Setting, type Step } from './step.ts';
-import { toleranceText } from './toleranceText.ts';
 
 export interface PageOptions {
   readonly paper: Paper;
@@ -207,7 +207,7 @@ function settingRow(setting: Setting, measured: boolean, page: Edges, typeface: 
         ...said.inks(top),
         words(wanted, [at.wanted, y], { height: BODY, bold: true, anchor: 'end' }),
         ...(setting.tolerance
-          ? [words(toleranceText(setting.tolerance, setting), [at.tolerance, y], { height: BODY })]
+          ? [words(toleranceText(setting.tolerance), [at.tolerance, y], { height: BODY })]
           : []),
         ...(measured
           ? [boxLines({ left: at.box, right: page.right, top, bottom: top - MEASURED }, 'detail')]

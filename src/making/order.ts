@@ -15,7 +15,7 @@ export interface Order {
   readonly sandingAllowance: number;
 }
 
-export const USUAL_ORDER: Order = {
+const USUAL_ORDER: Order = {
   quantity: 1,
   deadline: '',
   remarks: '',

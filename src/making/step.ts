@@ -1,13 +1,6 @@
 import type { CautionId } from '../trade/cautions.ts';
 import type { Known } from '../trade/formula.ts';
-
-/** How far off a measured value may be, in the setting's unit, both positive. */
-export interface Tolerance {
-  readonly minus: number;
-  readonly plus: number;
-  /** Where it comes from: a standard, or why this one needs its own. */
-  readonly ground: string;
-}
+import type { Tolerance } from '../trade/tolerances.ts';
 
 /** One number to set or to measure. */
 export interface Setting {

@@ -1,3 +1,5 @@
+import type { Tolerance } from '../trade/tolerances.ts';
+import { toleranceText } from '../trade/toleranceText.ts';
 import { inchFraction } from './inchFraction.ts';
 
 export type Units = 'mm' | 'in';
@@ -16,10 +18,9 @@ export function angleText(degrees: number): string {
   return `${trimmed(degrees, 2)}°`;
 }
 
-/** A limit of size beside its dimension: `+0.05`, `+0.002`, `0`. */
-export function deviationText(mm: number, units: Units): string {
-  const size = units === 'mm' ? trimmed(Math.abs(mm), 2) : trimmed(Math.abs(mm) / 25.4, 3);
-  return Number(size) === 0 ? '0' : `${mm > 0 ? '+' : '−'}${size}`;
+/** A length's own limits beside its dimension, in millimetres to a hundredth or inches to a thousandth. */
+export function limitsText(tolerance: Tolerance, units: Units): string {
+  return toleranceText(tolerance, (mm) => (units === 'mm' ? trimmed(mm, 2) : trimmed(mm / 25.4, 3)));
 }
 
 function trimmed(n: number, places: number): string {

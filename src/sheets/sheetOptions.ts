@@ -1,3 +1,4 @@
+import type { Holes } from '../../models/curves/curves.ts';
 import type { Units } from './lengthText.ts';
 import type { Paper } from './sheet.ts';
 
@@ -5,6 +6,8 @@ import type { Paper } from './sheet.ts';
 export interface PapersOptions {
   readonly paper: Paper;
   readonly units: Units;
+  /** Whether the drawing shows the pin holes as drilled or as reamed. */
+  readonly holes: Holes;
   /** As it is to be printed. */
   readonly date: string;
 }

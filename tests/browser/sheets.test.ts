@@ -1,8 +1,13 @@
-import { spawnSync } from 'node:child_process';
 import { mkdir } from 'node:fs/promises';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
+import { acceptDesign } from '../../src/design/acceptDesign.ts';
+import { initialDesign } from '../../src/design/initial.ts';
+import { allSheets } from '../../src/sheets/allSheets.ts';
+import { PAPERS, type Sheet } from '../../src/sheets/sheet.ts';
+import { dejaVu } from '../support/dejaVu.ts';
+import { onPrint } from '../support/onPrint.ts';
 import { hasPoppler, said } from '../support/outsideReaders.ts';
 import { inkRuns, raster } from '../support/raster.ts';
 import { pictures, test } from './support/page.ts';
@@ -33,7 +38,7 @@ describe('sheets, by the page', () => {
     await drawn(page);
     expect(await page.locator('.page-list button').count()).toBeGreaterThanOrEqual(7);
     const { name, bytes } = await saved(page, page.getByRole('button', { name: 'Save this sheet as SVG' }));
-    expect(name).toBe('Untitled-bridge_views.svg');
+    expect(name).toBe('Untitled-bridge_as-drilled_views.svg');
     const asSaved = bytes.toString('utf8').split('\n').slice(1).join('\n').trim();
     const asSeen = await front(page).evaluate((paper) =>
       new XMLSerializer().serializeToString(paper.firstElementChild as Element),
@@ -84,11 +89,11 @@ describe('sheets, by the page', () => {
     const whole = await sizeOf();
     expect(whole.width).toBeLessThanOrEqual(board.width);
     expect(whole.height).toBeLessThanOrEqual(board.height);
-    await choose(page, 'full size');
+    await choose(page, 'true size');
     await expect.poll(async () => (await sizeOf()).width).toBeCloseTo((297 * 96) / 25.4, 0);
-    await page.getByRole('button', { name: 'Larger' }).click();
+    await page.getByRole('button', { name: 'larger', exact: true }).click();
     await expect.poll(async () => (await sizeOf()).width).toBeCloseTo((1.25 * 297 * 96) / 25.4, 0);
-    await choose(page, 'whole page');
+    await choose(page, 'whole sheet');
     await expect.poll(async () => (await sizeOf()).width).toBeCloseTo(whole.width, 0);
   });
 
@@ -155,7 +160,15 @@ describe('sheets, by the page', () => {
             `${paper}, page ${i + 1}: bar in tenths of a mm`,
           ).toBeLessThan(1);
         }
-        const words = spawnSync('pdftotext', [file, '-'], { encoding: 'utf8' }).stdout;
+        // the bridge itself, 161 mm since the tests before: where to look is told by the same sheet
+        const text = initialDesign();
+        const same = acceptDesign({ ...text, footprint: { ...text.footprint, length: '161' } });
+        const options = { paper: PAPERS[paper], units: 'mm', holes: 'drilled', date: '' } as const;
+        const sheetsOf161 = allSheets(same, dejaVu, options);
+        const at = sheetsOf161.findIndex(({ id }) => id === 'outline');
+        const { tips } = onPrint(file, at + 1, sheetsOf161[at] as Sheet);
+        expect(Math.abs(tips - 161), `${paper}: ${tips} mm from tip to tip`).toBeLessThan(0.1);
+        const words = said('pdftotext', file, '-');
         expect(words, 'text is text').toContain('Drawing: views');
         expect(words, 'nothing of the page round it').not.toContain('Save all as PDF');
         expect(words).not.toContain('Middle block');

@@ -103,6 +103,9 @@ describe('a packet', () => {
       expect(said('pdfinfo', file)).toContain(size);
       expect(said('pdftotext', file, '-')).toContain(print);
     }
+    const drawing = said('pdftotext', '-layout', at('paper.pdf'), '-').replace(/\s+/g, ' ');
+    expect(drawing).toContain('Holes as reamed');
+    expect(drawing).not.toContain('left so');
     writeFileSync(at('note.pdf'), files[`${PART}_job-note.pdf`] as Uint8Array);
     expect(said('pdfinfo', at('note.pdf'))).toMatch(/Pages: +1\n/);
     const note = said('pdftotext', '-layout', at('note.pdf'), '-').replace(/\s+/g, ' ');

@@ -31,17 +31,17 @@ async function call(...argv: readonly string[]) {
 }
 
 const sheetsOf = (paper: (typeof PAPERS)['A4' | 'Letter']) =>
-  allSheets(acceptDesign(plain), dejaVu, { paper, units: 'mm', date: '2031-05-17' });
+  allSheets(acceptDesign(plain), dejaVu, { paper, units: 'mm', holes: 'drilled', date: '2031-05-17' });
 
 describe('sheets as one PDF', () => {
   test('a page for each sheet; the same day gives the same bytes', async () => {
     const [a, b] = [at('a'), at('b')];
     for (const out of [a, b]) {
       const done = await call(at('plain.json'), '--out', out, '--date', '2031-05-17');
-      expect(done).toEqual({ exit: 0, out: `${path.join(out, 'Plain_sheets.pdf')}\n`, err: '' });
+      expect(done).toEqual({ exit: 0, out: `${path.join(out, 'Plain_as-drilled_sheets.pdf')}\n`, err: '' });
     }
-    expect(readFileSync(path.join(a, 'Plain_sheets.pdf'))).toEqual(
-      readFileSync(path.join(b, 'Plain_sheets.pdf')),
+    expect(readFileSync(path.join(a, 'Plain_as-drilled_sheets.pdf'))).toEqual(
+      readFileSync(path.join(b, 'Plain_as-drilled_sheets.pdf')),
     );
   });
 
@@ -52,7 +52,7 @@ describe('sheets as one PDF', () => {
     ] as const) {
       const out = at(`pages-${paper}`);
       await call(at('plain.json'), '--out', out, '--paper', paper.toLowerCase(), '--date', '2031-05-17');
-      const file = path.join(out, 'Plain_sheets.pdf');
+      const file = path.join(out, 'Plain_as-drilled_sheets.pdf');
       const pages = sheetsOf(PAPERS[paper]).length;
       const info = said('pdfinfo', '-f', '1', '-l', String(pages), file);
       expect(info).toContain(`Pages:           ${pages}\n`);
@@ -72,7 +72,9 @@ describe('sheets as one PDF', () => {
       const done = await call(at('wild.json'), at('wild.json'), '--out', out, '--units', 'in');
       expect(done.exit).toBe(0);
       const [first = '', second = ''] = readdirSync(out).sort();
-      expect([first, second].every((name) => /^a-b-c-d-Long-name-[\w-]*_sheets\.pdf$/.test(name))).toBe(true);
+      expect(
+        [first, second].every((name) => /^a-b-c-d-Long-name-[\w-]*_as-drilled_sheets\.pdf$/.test(name)),
+      ).toBe(true);
       const text = said('pdftotext', path.join(out, first), '-');
       expect(text).toMatch(/a\/b\\c: "d" □ Long name.*…/);
       expect(text).toContain('inches');
@@ -82,27 +84,39 @@ describe('sheets as one PDF', () => {
 
 test('an SVG of each sheet', async () => {
   const out = at('svg');
-  const done = await call(at('plain.json'), '--as', 'svg', '--out', out);
+  const done = await call(at('plain.json'), '--format', 'svg', '--out', out);
   const sheets = sheetsOf(PAPERS.A4);
-  expect(done.out.trim().split('\n')).toEqual(sheets.map(({ id }) => path.join(out, `Plain_${id}.svg`)));
+  expect(done.out.trim().split('\n')).toEqual(
+    sheets.map(({ id }) => path.join(out, `Plain_as-drilled_${id}.svg`)),
+  );
   for (const { id } of sheets) {
-    const svg = readFileSync(path.join(out, `Plain_${id}.svg`), 'utf8');
+    const svg = readFileSync(path.join(out, `Plain_as-drilled_${id}.svg`), 'utf8');
     expect(svg).toContain('width="297mm" height="210mm" viewBox="0 0 297 210"');
   }
 });
 
 test('the plan as DXF, which says whose it is', async () => {
   const out = at('dxf');
-  const done = await call(at('plain.json'), '--as', 'dxf', '--out', out);
+  const done = await call(at('plain.json'), '--format', 'dxf', '--out', out);
   expect(done.exit).toBe(0);
   expect(readdirSync(out)).toEqual(['Plain_as-drilled_plan.dxf']);
   const dxf = readFileSync(path.join(out, 'Plain_as-drilled_plan.dxf'), 'latin1');
-  expect(dxf).toContain(`Bridge: Plain, design ${fingerprint(plain)}`);
+  expect(dxf).toContain(`Bridge: Plain, design ${fingerprint(plain)}, holes as drilled`);
   expect(dxf).toContain('AC1009');
 });
 
+test('as reamed: said by the names, drawn and worded so', async () => {
+  const out = at('reamed');
+  await call(at('plain.json'), '--format', 'dxf', '--as', 'reamed', '--out', out);
+  await call(at('plain.json'), '--format', 'svg', '--as', 'reamed', '--out', out);
+  expect(readFileSync(path.join(out, 'Plain_as-reamed_plan.dxf'), 'latin1')).toContain('Pin holes as reamed');
+  const sections = readFileSync(path.join(out, 'Plain_as-reamed_sections.svg'), 'utf8');
+  expect(sections).toContain('Holes as reamed');
+  expect(sections).not.toContain('left so');
+});
+
 test('goes on past a design that can’t be made', async () => {
-  const done = await call(at('thick.json'), at('plain.json'), '--as', 'dxf', '--out', at('past'));
+  const done = await call(at('thick.json'), at('plain.json'), '--format', 'dxf', '--out', at('past'));
   expect(done.exit).toBe(1);
   expect(done.err).toMatch(/thick\.json: top\.tip: 99/);
   expect(readdirSync(at('past'))).toHaveLength(1);
@@ -111,7 +125,8 @@ test('goes on past a design that can’t be made', async () => {
 test('wrong use ends with 2 and says which option, what was given and what it may be', async () => {
   for (const [argv, words] of [
     [[], /No design/],
-    [['x.json', '--as', 'png'], /--as png: it must be pdf or svg or dxf/],
+    [['x.json', '--format', 'png'], /--format png: it must be pdf or svg or dxf/],
+    [['x.json', '--as', 'svg'], /--as svg: it must be drilled or reamed/],
     [['x.json', '--paper', 'a3'], /--paper a3: it must be a4 or letter/],
     [['x.json', '--units', 'cm'], /--units cm: it must be mm or in/],
     [['x.json', '--date', '2031-02-30'], /--date 2031-02-30: it must be a day such as 2031-05-17/],

@@ -90,11 +90,11 @@ test('as a list for a terminal, no line wider than 100 columns but for judgement
   const { exit, out } = await call(at('plain.json'), '--table');
   expect(exit).toBe(0);
   expect(out).toMatch(new RegExp(`^Plain · design ${fingerprint(plain)} · lengths in mm\n`));
-  expect(out).toMatch(/Planed thickness +\d+\.\d\d mm +±0\.10/);
+  expect(out).toMatch(/Planed thickness +\d+\.\d\d mm +±0\.1\b/);
   expect(out.replace(/\s+/g, ' ')).toContain(`Dust: ${CAUTIONS.dust.text}`);
   expect(out.split('\n').filter((line) => line.length > 100)).toEqual([]);
   const judged = await call(at('plain.json'), '--table', '--measured', at('measured.json'));
-  expect(judged.out).toMatch(/±0\.10 +9\.70 mm +0\.20 mm more than wanted: outside by 0\.10 mm/);
+  expect(judged.out).toMatch(/±0\.1 +9\.70 mm +0\.20 mm more than wanted: outside by 0\.10 mm/);
   expect(judged.out).toContain('What the measured values mean');
 });
 

@@ -2,12 +2,13 @@ import { unzipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import { acceptDesign } from '../../src/design/acceptDesign.ts';
 import { packet } from '../../src/files/packet.ts';
+import { writePdf } from '../../src/files/pdf.ts';
 import { readOrder } from '../../src/making/order.ts';
+import { drawingSheets } from '../../src/sheets/drawingSheets.ts';
 import { fingerprint } from '../../src/sheets/fingerprint.ts';
 import { PAPERS } from '../../src/sheets/sheet.ts';
 import { type Changes, designText, thrown } from '../support/change.ts';
 import { dejaVu } from '../support/dejaVu.ts';
-import { testSheet } from '../support/someSheets.ts';
 
 // The solid's files are only carried: any bytes do. That they are the ordered solid's is tested at the command line.
 const tetrahedron = {
@@ -27,7 +28,7 @@ const made = (order: object = {}, changes: Changes = {}, called?: string) =>
     step: bytes('STEP'),
     stl: bytes('STL'),
     mesh: tetrahedron,
-    drawing: [testSheet],
+    units: 'mm',
   });
 
 const read = (zip: Uint8Array) =>
@@ -71,6 +72,22 @@ describe('the order packet', () => {
     expect(files['Häger-½_as-reamed_allowance-0.2_plan.dxf']).toContain('Pin holes as reamed');
     // what shows the finished bridge says so
     expect(Object.keys(files).filter((one) => one.includes('_no-allowance_'))).toHaveLength(4);
+  });
+
+  test('its drawing is of the ordered holes', async () => {
+    const accepted = acceptDesign(designText({ 'guitar.name': 'Heron' }));
+    const date = new Date('2031-05-17T00:00:00Z');
+    const drawn = async (holes: 'drilled' | 'reamed') => {
+      const options = { paper: PAPERS.A4, units: 'mm', date: '2031-05-17', holes } as const;
+      const sheets = drawingSheets(accepted, dejaVu, options);
+      return Buffer.from(await writePdf(sheets, dejaVu, { title: 'Drawing: Heron', date }));
+    };
+    expect((await drawn('drilled')).equals(await drawn('reamed'))).toBe(false);
+    for (const holes of ['drilled', 'reamed'] as const) {
+      const { bytes: zip } = await made({ holes }, { 'guitar.name': 'Heron' });
+      const inZip = unzipSync(zip)[`Heron_as-${holes}_no-allowance_drawing.pdf`] as Uint8Array;
+      expect((await drawn(holes)).equals(inZip), `the drawing of an order as ${holes}`).toBe(true);
+    }
   });
 
   test('the design file in it is the design', async () => {

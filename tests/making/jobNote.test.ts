@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { massG, surfaceFigures } from '../../models/surface/figures.ts';
 import { acceptDesign } from '../../src/design/acceptDesign.ts';
 import { jobNote } from '../../src/making/jobNote.ts';
 import { readOrder } from '../../src/making/order.ts';
@@ -21,7 +22,7 @@ test('says what a shop would ask: how many, of what, how the grain runs, which f
   expect(lines('Material')).toContain('Grain along X');
   expect(lines('Material')).toContain('849 kg/m³');
   expect(lines('Which face first')).toContain('R 7620');
-  expect(lines('Tolerances that matter, and why')).toContain('3.20 +0.05 −0.00');
+  expect(lines('Tolerances that matter, and why')).toContain('3.20 +0.05/0');
   expect(lines('Tolerances that matter, and why')).toContain('ISO 2768-m');
 });
 
@@ -45,6 +46,15 @@ describe('as drilled or as reamed, with an allowance or none', () => {
     expect(lines('The solid')).toContain('As reamed: pin holes taper by 5° in all, 5.60 across');
     expect(lines('The solid')).toContain('With 0.15 for sanding on the top');
     expect(lines('Please don’t')).not.toContain('Don’t ream or taper');
+  });
+
+  test('the mass is that of the ordered holes', () => {
+    const { curves, design } = acceptDesign(designText());
+    const mass = (holes: 'drilled' | 'reamed') =>
+      massG(surfaceFigures(curves, holes).volumeMm3, design.timber.density).toFixed(1);
+    expect(mass('reamed')).not.toBe(mass('drilled'));
+    for (const holes of ['drilled', 'reamed'] as const)
+      expect(note({ holes }).lines('Material')).toContain(`about ${mass(holes)} g with holes as ${holes}`);
   });
 
   test('holes without a taper are as drilled, whatever was ordered', () => {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { judgeMeasured } from '../../src/making/judgeMeasured.ts';
-import { general } from '../../src/making/tolerances.ts';
+import { general } from '../../src/trade/tolerances.ts';
 import { bench } from './onBench.ts';
 
 const one = bench({ 'saddle.slotWidth': 3 });

@@ -3,11 +3,14 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { writePdf } from '../../src/files/pdf.ts';
-import { PAPERS, PENS, type Pen } from '../../src/sheets/sheet.ts';
+import { allSheets } from '../../src/sheets/allSheets.ts';
+import { PAPERS, PENS, type Pen, type Sheet } from '../../src/sheets/sheet.ts';
 import { dejaVu } from '../support/dejaVu.ts';
+import { onPrint } from '../support/onPrint.ts';
 import { hasPoppler, said } from '../support/outsideReaders.ts';
 import { inkRuns, type Raster, raster } from '../support/raster.ts';
 import { testSheet } from '../support/someSheets.ts';
+import { starter } from '../support/starters.ts';
 
 // Read by poppler's tools. A4 and Letter in points: ISO 216 and 11 × 8½ in, at 72 points an inch.
 
@@ -134,4 +137,23 @@ describe.runIf(hasPoppler)('a PDF', () => {
     );
     expect((rows.length / 50).toFixed(1), 'the B of Begins, mm').toBe('2.5');
   });
+});
+
+describe.runIf(hasPoppler)('the sheets of a design, printed', () => {
+  test.each(['Plover', 'Wagtail'])(
+    '%s: the bridge is as long on paper as it is, beside a true bar',
+    async (name) => {
+      const accepted = starter(name);
+      for (const paper of [PAPERS.A4, PAPERS.Letter]) {
+        const sheets = allSheets(accepted, dejaVu, { paper, units: 'mm', holes: 'drilled', date: '' });
+        const all = path.join(folder, `${name}-${paper.name}.pdf`);
+        writeFileSync(all, await writePdf(sheets, dejaVu, { title: name, date: new Date(0) }));
+        const page = sheets.findIndex(({ id }) => id === 'outline');
+        const { bar, tips } = onPrint(all, page + 1, sheets[page] as Sheet);
+        const { length } = accepted.design.footprint;
+        expect(Math.abs(bar - 100), `${paper.name}: bar of ${bar} mm`).toBeLessThan(0.1);
+        expect(Math.abs(tips - length), `${paper.name}: ${tips} mm from tip to tip`).toBeLessThan(0.1);
+      }
+    },
+  );
 });

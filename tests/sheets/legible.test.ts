@@ -8,7 +8,12 @@ import { illegible } from '../support/legible.ts';
 import { starter, starters } from '../support/starters.ts';
 
 const combinations = (['A4', 'Letter'] as const).flatMap((paper) =>
-  (['mm', 'in'] as const).map((units) => ({ paper: PAPERS[paper], units, date: '2026-11-25' })),
+  (['mm', 'in'] as const).map((units) => ({
+    paper: PAPERS[paper],
+    units,
+    holes: 'drilled' as const,
+    date: '2026-11-25',
+  })),
 );
 const random = acceptedDesigns(12, 5).accepted;
 
@@ -50,7 +55,12 @@ test('the longest bridge: the views at half size and saying so, its longest gaug
     ...text,
     footprint: { ...text.footprint, length: 230, depthCentre: 75, depthWing: 60, slotBehindFront: 30 },
   });
-  const sheets = allSheets(accepted, dejaVu, { paper: PAPERS.Letter, units: 'mm', date: '' });
+  const sheets = allSheets(accepted, dejaVu, {
+    paper: PAPERS.Letter,
+    units: 'mm',
+    holes: 'drilled',
+    date: '',
+  });
   expect(sheets.flatMap((sheet) => illegible(sheet, dejaVu))).toEqual([]);
   const [views] = sheets;
   expect(views?.scale).toBe(0.5);
@@ -62,7 +72,12 @@ test('the longest bridge: the views at half size and saying so, its longest gaug
 });
 
 test('the check finds a text over another, over an outline and outside the frame', () => {
-  const [sheet] = allSheets(starter('Plover'), dejaVu, { paper: PAPERS.A4, units: 'mm', date: '' });
+  const [sheet] = allSheets(starter('Plover'), dejaVu, {
+    paper: PAPERS.A4,
+    units: 'mm',
+    holes: 'drilled',
+    date: '',
+  });
   if (!sheet) throw new Error('no sheet');
   const text = sheet.inks.find((ink) => ink.kind === 'text' && ink.text === '153');
   const outline = sheet.inks.find(
@@ -78,7 +93,7 @@ test('the check finds a text over another, over an outline and outside the frame
 });
 
 test('the same design gives the same papers', () => {
-  const options = { paper: PAPERS.Letter, units: 'in', date: '2026-11-25' } as const;
+  const options = { paper: PAPERS.Letter, units: 'in', holes: 'drilled', date: '2026-11-25' } as const;
   const again = acceptDesign(structuredClone(starter('Bittern').text));
   expect(allSheets(again, dejaVu, options)).toEqual(allSheets(starter('Bittern'), dejaVu, options));
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { readQuantity } from '../../src/design/quantity.ts';
-import { angleText, deviationText, lengthText } from '../../src/sheets/lengthText.ts';
+import { angleText, lengthText, limitsText } from '../../src/sheets/lengthText.ts';
 
 test.each([
   [57, '57'],
@@ -45,8 +45,9 @@ test('what stands on paper, read again, is the length to half its last place', (
 test('angles and limits', () => {
   expect(angleText(2.833)).toBe('2.83°');
   expect(angleText(90)).toBe('90°');
-  expect(deviationText(0.05, 'mm')).toBe('+0.05');
-  expect(deviationText(0.05, 'in')).toBe('+0.002');
-  expect(deviationText(-0.1, 'mm')).toBe('−0.1');
-  expect(deviationText(0, 'mm')).toBe('0');
+  const limits = (plus: number, minus: number) => ({ plus, minus, ground: '' });
+  expect(limitsText(limits(0.05, 0), 'mm')).toBe('+0.05/0');
+  expect(limitsText(limits(0.05, 0), 'in')).toBe('+0.002/0');
+  expect(limitsText(limits(0.2, 0.1), 'mm')).toBe('+0.2/−0.1');
+  expect(limitsText(limits(0.1, 0.1), 'mm')).toBe('±0.1');
 });

@@ -1,8 +1,8 @@
-import { labelBoxes } from '../../src/sheets/labelBoxes.ts';
 import { isInside, overlap, runsThrough } from '../../src/sheets/paper/box.ts';
 import { frameBox } from '../../src/sheets/paper/frame.ts';
 import { inkLines } from '../../src/sheets/paper/inkLines.ts';
 import type { Pen, Sheet, Typeface } from '../../src/sheets/sheet.ts';
+import { labelBoxes } from './labelBoxes.ts';
 
 const THICK: ReadonlySet<Pen> = new Set(['outline', 'frame', 'cutting']);
 

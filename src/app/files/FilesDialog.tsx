@@ -30,7 +30,7 @@ export function FilesDialog({ onClose }: { onClose: () => void }) {
       <h3>Single files</h3>
       <div className="file-kinds">
         <SolidKinds {...common} holes={holes} />
-        <PaperKinds {...common} />
+        <PaperKinds {...common} holes={holes} />
         <DataKinds {...common} />
       </div>
       <div className="file-outcome" role="status">

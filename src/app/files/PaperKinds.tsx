@@ -1,3 +1,5 @@
+import type { Holes } from '../../../models/curves/curves.ts';
+import { partName } from '../../files/partName.ts';
 import { safeName } from '../../files/safeName.ts';
 import { loadPress } from '../sheets/loadPress.ts';
 import type { SheetsPart } from '../sheets/press.ts';
@@ -8,14 +10,25 @@ import { jobSheetOf } from './jobSheetOf.ts';
 import { makeable } from './makeable.ts';
 
 /** What is printed and taken to the bench. */
-export function PaperKinds({ off, save }: FilesProps) {
+export function PaperKinds({ holes, off, save }: FilesProps & { readonly holes: Holes }) {
   const store = useAppStore();
   const sheets = (what: string, part: SheetsPart) =>
     save(what, async () => {
       const accepted = makeable(store);
       const press = await loadPress();
-      const bytes = await press.sheetsPdf(accepted, store.getState().session.papers, part);
-      return { name: `${safeName(accepted.design.guitar.name)}_${part}.pdf`, bytes };
+      const choice = { ...store.getState().session.papers, holes };
+      const { name } = accepted.design.guitar;
+      // templates show no finished holes
+      const called = part === 'templates' ? safeName(name) : partName(name, holes);
+      return { name: `${called}_${part}.pdf`, bytes: await press.sheetsPdf(accepted, choice, part) };
+    });
+  const pictures = () =>
+    save('the sheets', async () => {
+      const accepted = makeable(store);
+      const press = await loadPress();
+      const choice = { ...store.getState().session.papers, holes };
+      const called = partName(accepted.design.guitar.name, holes);
+      return { name: `${called}_sheets-svg.zip`, bytes: press.sheetsZip(accepted, choice, called) };
     });
   return (
     <>
@@ -32,6 +45,13 @@ export function PaperKinds({ off, save }: FilesProps) {
         act="Write the templates"
         off={off}
         onWrite={() => sheets('the templates', 'templates')}
+      />
+      <FileKind
+        title="All sheets, SVG"
+        what="Drawing and templates as pictures of lines at full size, a file for each sheet in one ZIP: for a laser or a drawing program."
+        act="Write the SVGs"
+        off={off}
+        onWrite={pictures}
       />
       <FileKind
         title="Job sheet, PDF"

@@ -2,8 +2,7 @@ import { useState } from 'react';
 import type { Holes } from '../../../models/curves/curves.ts';
 import { DEVIATION_MM } from '../../../workers/protocol.ts';
 import { bridgeDxf } from '../../files/bridgeDxf.ts';
-import { safeName } from '../../files/safeName.ts';
-import { fingerprint } from '../../sheets/fingerprint.ts';
+import { partName, partTitle } from '../../files/partName.ts';
 import { usePartSource } from '../part/partContext.ts';
 import { loadPress } from '../sheets/loadPress.ts';
 import { dayText, today } from '../sheets/today.ts';
@@ -20,7 +19,7 @@ export function SolidKinds({ holes, off, save }: FilesProps & { readonly holes: 
   const { client } = usePartSource();
   const [schema, setSchema] = useState<'AP214' | 'AP242'>('AP214');
   const [deviation, setDeviation] = useState(String(DEVIATION_MM.usual));
-  const named = (end: string) => `${safeName(makeable(store).design.guitar.name)}_as-${holes}${end}`;
+  const named = (end: string) => `${partName(makeable(store).design.guitar.name, holes)}${end}`;
   return (
     <>
       <FileKind
@@ -38,8 +37,8 @@ export function SolidKinds({ holes, off, save }: FilesProps & { readonly holes: 
             value={schema}
             onChange={(event) => setSchema(event.target.value === 'AP242' ? 'AP242' : 'AP214')}
           >
-            <option value="AP214">AP214, read everywhere</option>
-            <option value="AP242">AP242, newer</option>
+            <option value="AP214">for most programs (AP214)</option>
+            <option value="AP242">for newer programs (AP242)</option>
           </select>
         </label>
       </FileKind>
@@ -85,9 +84,9 @@ export function SolidKinds({ holes, off, save }: FilesProps & { readonly holes: 
         off={off}
         onWrite={() =>
           save('DXF', async () => {
-            const { design, curves, text } = makeable(store);
-            const title = `${design.guitar.name}, design ${fingerprint(text)}, ${dayText(today())}`;
-            const bytes = new TextEncoder().encode(bridgeDxf(curves, holes, title));
+            const accepted = makeable(store);
+            const title = partTitle(accepted, holes, dayText(today()));
+            const bytes = new TextEncoder().encode(bridgeDxf(accepted.curves, holes, title));
             return { name: named('_plan.dxf'), bytes };
           })
         }

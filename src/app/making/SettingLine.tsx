@@ -1,6 +1,6 @@
 import { fixed, type Setting } from '../../making/step.ts';
-import { toleranceText } from '../../making/toleranceText.ts';
 import type { Known } from '../../trade/formula.ts';
+import { toleranceText } from '../../trade/toleranceText.ts';
 import type { Verdict } from './measuredIn.ts';
 
 const KNOWN: Readonly<Record<Known, string>> = {
@@ -33,7 +33,7 @@ export function SettingLine({ setting, measurable, typed, verdict, onMeasure }: 
         </p>
       </details>
       <span className="wanted">{wanted}</span>
-      <span className="tolerance">{tolerance && toleranceText(tolerance, setting)}</span>
+      <span className="tolerance">{tolerance && toleranceText(tolerance)}</span>
       {measurable && (
         <input
           type="text"

@@ -1,9 +1,9 @@
-import { safeName } from '../../files/safeName.ts';
+import { partName } from '../../files/partName.ts';
 import { useSaving } from '../files/useSaving.ts';
 import type { Accepted } from '../store/judge.ts';
-import { useApp } from '../store/useApp.ts';
 import { PapersForm } from './PapersForm.tsx';
 import type { Page, Press } from './press.ts';
+import { useSheetsChoice } from './useSheetsChoice.ts';
 
 interface SheetToolsProps {
   readonly press: Press | undefined;
@@ -16,9 +16,9 @@ interface SheetToolsProps {
 
 /** Paper and units, and what is done with the sheets: saved whole, saved singly, printed. */
 export function SheetTools({ press, accepted, front, off, settling }: SheetToolsProps) {
-  const choice = useApp(({ session }) => session.papers);
+  const choice = useSheetsChoice();
   const { saving, outcome, save } = useSaving();
-  const name = safeName(accepted?.design.guitar.name ?? '');
+  const name = partName(accepted?.design.guitar.name ?? '', choice.holes);
   const none = off || !press || !accepted || !front || saving !== undefined;
 
   const savePdf = () =>

@@ -9,6 +9,7 @@ import { PrintStyle } from './PrintStyle.tsx';
 import { SheetTools } from './SheetTools.tsx';
 import { usePages } from './usePages.ts';
 import { usePress } from './usePress.ts';
+import { useSheetsChoice } from './useSheetsChoice.ts';
 import { ZoomTools } from './ZoomTools.tsx';
 import { zoomOf } from './zoomOf.ts';
 import './sheets.css';
@@ -17,7 +18,7 @@ import './sheets.css';
 export function Sheets() {
   const lastGood = useApp((state) => state.lastGood);
   const stale = useApp(({ lastGood, history }) => lastGood?.text !== history.present);
-  const choice = useApp(({ session }) => session.papers);
+  const choice = useSheetsChoice();
   const chosen = useApp(({ session }) => session.sheet);
   const wantedZoom = useApp(({ session }) => session.zoom);
   const board = useRef<HTMLElement>(null);

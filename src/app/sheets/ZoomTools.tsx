@@ -6,9 +6,9 @@ export function ZoomTools({ zoom }: { zoom: number }) {
   const store = useAppStore();
   const wanted = useApp(({ session }) => session.zoom);
   const choices = [
-    ['page', 'whole page'],
-    ['width', 'page width'],
-    [1, 'full size'],
+    ['page', 'whole sheet'],
+    ['width', 'as wide as the board'],
+    [1, 'true size'],
   ] as const;
   return (
     <div className="zoom-tools">
@@ -29,20 +29,12 @@ export function ZoomTools({ zoom }: { zoom: number }) {
         </div>
       </fieldset>
       <div className="zoom-steps">
-        <button
-          type="button"
-          aria-label="Smaller"
-          onClick={() => store.setSession({ zoom: steppedZoom(zoom, -1) })}
-        >
-          −
+        <button type="button" onClick={() => store.setSession({ zoom: steppedZoom(zoom, -1) })}>
+          smaller
         </button>
         <output>{Math.round(100 * zoom)} %</output>
-        <button
-          type="button"
-          aria-label="Larger"
-          onClick={() => store.setSession({ zoom: steppedZoom(zoom, 1) })}
-        >
-          +
+        <button type="button" onClick={() => store.setSession({ zoom: steppedZoom(zoom, 1) })}>
+          larger
         </button>
       </div>
     </div>

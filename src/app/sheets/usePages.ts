@@ -1,8 +1,7 @@
 import { useMemo, useRef } from 'react';
 import { useSettled } from '../figures/useSettled.ts';
 import type { Accepted } from '../store/judge.ts';
-import type { PapersChoice } from '../store/state.ts';
-import type { Page, Press } from './press.ts';
+import type { Page, Press, SheetsChoice } from './press.ts';
 
 /** How long a design rests before its sheets are drawn anew, ms. */
 const REST = 150;
@@ -14,7 +13,7 @@ const REST = 150;
 export function usePages(
   press: Press | undefined,
   accepted: Accepted | undefined,
-  choice: PapersChoice,
+  choice: SheetsChoice,
 ): { readonly pages: readonly Page[] | undefined; readonly settling: boolean } {
   const wanted = useMemo(() => ({ accepted, choice }), [accepted, choice]);
   const settled = useSettled(wanted, REST);

@@ -1,7 +1,7 @@
+import { within } from '../../trade/tolerances.ts';
 import { holeCuts } from '../holes.ts';
 import type { Job } from '../job.ts';
 import { angle, length, type Step } from '../step.ts';
-import { within } from '../tolerances.ts';
 
 /** Countersinking the pin holes before they are reamed; nothing without a bevel. */
 export function bevel({ design, workshop, left }: Job): Step | undefined {

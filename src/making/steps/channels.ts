@@ -1,6 +1,6 @@
+import { within } from '../../trade/tolerances.ts';
 import type { Job } from '../job.ts';
 import { length, type Step } from '../step.ts';
-import { within } from '../tolerances.ts';
 
 /** Cutting the string channels; nothing without them. */
 export function channels({ design: { pins }, curves }: Job): Step | undefined {

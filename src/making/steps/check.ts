@@ -2,10 +2,10 @@ import { slotReach } from '../../../models/curves/slotReach.ts';
 import { topHeight } from '../../../models/curves/topHeight.ts';
 import { massG, surfaceFigures } from '../../../models/surface/figures.ts';
 import { woodUnderSlot } from '../../report/woodUnderSlot.ts';
+import { general, TOLERANCES, within } from '../../trade/tolerances.ts';
 import { type Job, slotOn, trebleSign } from '../job.ts';
 import { slotJig } from '../slotJig.ts';
 import { length, mass, type Setting, type Step } from '../step.ts';
-import { CROWN, general, PIN_PLACE, SLOT_DEPTH, SLOT_PLACE, SLOT_WIDTH, within } from '../tolerances.ts';
 
 /** The finished bridge measured over, before it is glued. */
 export function check(job: Job): Step {
@@ -40,7 +40,7 @@ function settings(job: Job): readonly Setting[] {
         ? `Slot’s ${end} end to the back edge`
         : `Slot to the back edge where the crown ends, ${end} side`,
       at((end === 'treble' ? 1 : -1) * trebleSign(job) * half),
-      { formula: bySquare, tolerance: SLOT_PLACE },
+      { formula: bySquare, tolerance: TOLERANCES['slot-place'] },
     ),
   );
   const { volumeMm3 } = surfaceFigures(curves, 'drilled');
@@ -56,7 +56,7 @@ function settings(job: Job): readonly Setting[] {
     }),
     length('check.thickness', 'Thickness at the middle, beside the slot', top.thickness, {
       formula: 'as designed',
-      tolerance: CROWN,
+      tolerance: TOLERANCES.crown,
     }),
     length('check.tip', 'Thickness at the tips', top.tip, {
       formula: 'as designed',
@@ -65,11 +65,11 @@ function settings(job: Job): readonly Setting[] {
     length('check.slot-width', 'Slot’s width', workshop.slot === 'router' ? slotJig(job).width : slot.width, {
       formula: 'as cut',
       decimals: 3,
-      tolerance: SLOT_WIDTH,
+      tolerance: TOLERANCES['slot-width'],
     }),
     length('check.slot-depth', 'Slot’s depth in the middle, along its walls', saddle.depth, {
       formula: 'as designed',
-      tolerance: SLOT_DEPTH,
+      tolerance: TOLERANCES['slot-depth'],
     }),
     ...ends,
     length('check.wood-under', 'Least wood under the slot', woodUnderSlot(curves), {
@@ -77,7 +77,7 @@ function settings(job: Job): readonly Setting[] {
     }),
     length('check.pin-spread', 'First to last pin', pins.spread, {
       formula: 'as designed',
-      tolerance: PIN_PLACE,
+      tolerance: TOLERANCES['pin-place'],
     }),
     mass('check.mass', 'Mass, holes as drilled', grams, {
       formula: `${(volumeMm3 / 1000).toFixed(2)} cm³ × ${timber.density} kg/m³`,

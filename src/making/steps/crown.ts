@@ -1,8 +1,8 @@
 import { drop } from '../../../models/curves/profile.ts';
 import { topHeight } from '../../../models/curves/topHeight.ts';
+import { general, TOLERANCES, within } from '../../trade/tolerances.ts';
 import { depthFrom, type Job } from '../job.ts';
 import { length, type Step } from '../step.ts';
-import { CROWN, general, SLOT_DEPTH, within } from '../tolerances.ts';
 
 /** Shaping the top of the middle block to its radius. */
 export function crown(job: Job): Step {
@@ -25,7 +25,7 @@ export function crown(job: Job): Step {
       }),
       length('crown.thickness', 'Thickness at the middle, beside the slot', thickness + left, {
         formula: `finished ${thickness}${left > 0 ? ` + ${left} for finishing` : ''}`,
-        tolerance: CROWN,
+        tolerance: TOLERANCES.crown,
       }),
       length('crown.fall', 'Fall from the middle to the block’s ends', drop(profile.crownRadius, block / 2), {
         formula: `R − √(R² − x²), R ${profile.crownRadius.toFixed(1)}, x ${block / 2}, before the shoulder is rounded`,
@@ -37,7 +37,7 @@ export function crown(job: Job): Step {
         depthFrom(job, thickness + left, 0),
         {
           formula: `along its walls${onTop}`,
-          tolerance: SLOT_DEPTH,
+          tolerance: TOLERANCES['slot-depth'],
         },
       ),
       ...(slot.roundEnds
@@ -48,7 +48,7 @@ export function crown(job: Job): Step {
               depthFrom(job, topHeight(profile, end) + left, slot.halfLength),
               {
                 formula: `the crown has fallen there, ${end.toFixed(2)} from the centre line${onTop}`,
-                tolerance: SLOT_DEPTH,
+                tolerance: TOLERANCES['slot-depth'],
               },
             ),
           ]

@@ -1,6 +1,6 @@
+import { TOLERANCES } from '../../trade/tolerances.ts';
 import type { Job } from '../job.ts';
 import { length, type Step } from '../step.ts';
-import { PIN_HOLE } from '../tolerances.ts';
 
 /** Half the point angle of a usual twist drill, degrees: 118° in all, common practice. */
 const HALF_POINT = 59;
@@ -22,7 +22,10 @@ export function drilling({ design: { pins }, curves, workshop, low, face }: Job)
       'A fresh piece of board under every hole, or its edge breaks out.',
     ],
     settings: [
-      length('drilling.diameter', 'Drill', pins.drill, { formula: 'as designed', tolerance: PIN_HOLE }),
+      length('drilling.diameter', 'Drill', pins.drill, {
+        formula: 'as designed',
+        tolerance: TOLERANCES['pin-hole'],
+      }),
       length(
         'drilling.stop',
         press ? 'Depth stop, point below the upper face' : 'Collar on the drill, point below the upper face',

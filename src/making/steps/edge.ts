@@ -1,6 +1,6 @@
+import { within } from '../../trade/tolerances.ts';
 import type { Job } from '../job.ts';
 import { length, type Step } from '../step.ts';
-import { within } from '../tolerances.ts';
 
 /** Breaking the edge round the top; nothing where it stays square. */
 export function edge({ curves }: Job): Step | undefined {

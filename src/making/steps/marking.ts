@@ -1,6 +1,6 @@
+import { TOLERANCES } from '../../trade/tolerances.ts';
 import { type Job, slotOn, trebleSign } from '../job.ts';
 import { length, type Setting, type Step } from '../step.ts';
-import { PIN_PLACE, SLOT_PLACE } from '../tolerances.ts';
 
 /** Pin line, pins and slot, marked from the centre line and the back edge with square and straightedge. */
 export function marking(job: Job): Step {
@@ -35,18 +35,18 @@ function pinMarks({ design, curves, fit, edges, left }: Job): readonly Setting[]
       fromBack(-pins.behindSlot),
       {
         formula: `on the centre line, finished ${(-pins.behindSlot - edges.backMiddle).toFixed(2)}${sayEdge}`,
-        tolerance: PIN_PLACE,
+        tolerance: TOLERANCES['pin-place'],
       },
     ),
     length('marking.pin-spread', 'First to last pin, along their line', pins.spread, {
       formula: 'as designed',
-      tolerance: PIN_PLACE,
+      tolerance: TOLERANCES['pin-place'],
     }),
     ...(pins.spacing === 'equal'
       ? [
           length('marking.pin-step', 'Pin to pin, along their line', pins.spread / (curves.pins.length - 1), {
             formula: `${pins.spread} / ${curves.pins.length - 1}; step it off from the first to the last, errors then don’t add up`,
-            tolerance: PIN_PLACE,
+            tolerance: TOLERANCES['pin-place'],
           }),
         ]
       : []),
@@ -54,7 +54,7 @@ function pinMarks({ design, curves, fit, edges, left }: Job): readonly Setting[]
       ? [
           length('marking.row-gap', 'Front row to back row', pins.rowGap, {
             formula: 'square to the pins’ line; every second pin stands in the back row',
-            tolerance: PIN_PLACE,
+            tolerance: TOLERANCES['pin-place'],
           }),
         ]
       : []),
@@ -67,13 +67,13 @@ function pinMarks({ design, curves, fit, edges, left }: Job): readonly Setting[]
       Math.abs(x),
       {
         formula: 'square to the centre line',
-        tolerance: PIN_PLACE,
+        tolerance: TOLERANCES['pin-place'],
       },
     );
     if (level) return [across];
     const back = length(`marking.pin-${i + 1}-back`, `${name}, from the back edge`, fromBack(y), {
       formula: `along the centre line${sayEdge}`,
-      tolerance: PIN_PLACE,
+      tolerance: TOLERANCES['pin-place'],
     });
     return [across, back];
   });
@@ -93,11 +93,11 @@ function slotMarks(job: Job): readonly Setting[] {
     return [
       length(`marking.slot-${end}-across`, `Slot’s ${end} end, from the centre line`, Math.abs(x), {
         formula: `half of the slot’s ${(2 * half).toFixed(2)} × cos ${design.saddle.angle}°`,
-        tolerance: SLOT_PLACE,
+        tolerance: TOLERANCES['slot-place'],
       }),
       length(`marking.slot-${end}`, `Slot’s ${end} end, from the back edge`, y - edges.backMiddle + left, {
         formula: `along the centre line${behind}${sayEdge}`,
-        tolerance: SLOT_PLACE,
+        tolerance: TOLERANCES['slot-place'],
       }),
     ];
   });
@@ -109,7 +109,7 @@ function slotMarks(job: Job): readonly Setting[] {
       edges.frontMiddle - yMiddle + left,
       {
         formula: `along the centre line${behind}${sayEdge}`,
-        tolerance: SLOT_PLACE,
+        tolerance: TOLERANCES['slot-place'],
       },
     ),
     ...ends,

@@ -1,6 +1,6 @@
+import { general } from '../../trade/tolerances.ts';
 import type { Job } from '../job.ts';
 import { length, type Setting, type Step } from '../step.ts';
-import { general } from '../tolerances.ts';
 
 /** How far outside the line is sawn, mm: common practice. */
 const OUTSIDE = { machine: 1, hand: 1.5 } as const;

@@ -1,7 +1,7 @@
+import { TOLERANCES, within } from '../../trade/tolerances.ts';
 import { holeCuts } from '../holes.ts';
 import type { Job } from '../job.ts';
 import { angle, length, type Step } from '../step.ts';
-import { MOUTH, within } from '../tolerances.ts';
 
 /** Reaming the pin holes at set-up; nothing where holes stay as drilled. */
 export function reaming({ design, workshop }: Job): Step | undefined {
@@ -11,11 +11,11 @@ export function reaming({ design, workshop }: Job): Step | undefined {
   const byDepth = workshop.reamBy === 'depth';
   const mouth = length('reaming.mouth', 'Diameter at the surface', pins.mouth, {
     formula: 'as designed: the cone carried up to the surface, inside the bevel',
-    tolerance: MOUTH,
+    tolerance: TOLERANCES.mouth,
   });
   const depth = length('reaming.depth', 'How far the reamer goes on from its first touch', travel, {
     formula: `(${pins.mouth} − drill ${pins.drill.toFixed(2)}) / ${taper.toFixed(4)}${foot > 0 ? ` − ${foot.toFixed(2)} that the bevel’s foot lies deep` : ''}`,
-    tolerance: within(MOUTH.plus / taper, MOUTH.ground),
+    tolerance: within(TOLERANCES.mouth.plus / taper, TOLERANCES.mouth.ground),
   });
   return {
     id: 'reaming',

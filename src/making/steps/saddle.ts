@@ -1,6 +1,6 @@
+import { within } from '../../trade/tolerances.ts';
 import type { Job } from '../job.ts';
 import { length, type Setting, type Step } from '../step.ts';
-import { within } from '../tolerances.ts';
 
 /** How far off a crown's height may be, mm: half of it is the action at the 12th fret. */
 const HEIGHT = within(0.1, 'own: 0.1 mm of saddle is 0.05 mm of action');

@@ -1,7 +1,7 @@
+import { general, TOLERANCES, within } from '../../trade/tolerances.ts';
 import { depthFrom, type Job } from '../job.ts';
 import { depthFromTouch, depthPasses, type SlotJig, slotJig } from '../slotJig.ts';
 import { angle, count, length, type Setting, type Step } from '../step.ts';
-import { general, SLOT_ANGLE, SLOT_DEPTH, SLOT_WIDTH, within } from '../tolerances.ts';
 
 /** Cutting the saddle slot into the flat blank. */
 export function slot(job: Job): Step {
@@ -74,11 +74,14 @@ function jigSettings({ workshop, curves }: Job, jig: SlotJig): readonly Setting[
   return [
     angle('slot.shim-angle', 'Shim angle', jig.shimAngle, {
       formula: 'the slot’s angle',
-      tolerance: SLOT_ANGLE,
+      tolerance: TOLERANCES['slot-angle'],
     }),
     length('slot.shim-height', `Shim rises over ${jigLength} mm`, jig.shimHeight, {
       formula: `${jigLength} × tan ${jig.shimAngle.toFixed(4)}°`,
-      tolerance: within(jigLength * Math.tan((SLOT_ANGLE.plus * Math.PI) / 180), SLOT_ANGLE.ground),
+      tolerance: within(
+        jigLength * Math.tan((TOLERANCES['slot-angle'].plus * Math.PI) / 180),
+        TOLERANCES['slot-angle'].ground,
+      ),
     }),
     length('slot.fence', 'Fence, from the slot’s line to its face', jig.fence, {
       formula: `half the base, ${baseWidth}/2${jig.sidePasses > 1 ? `, + (slot ${jig.width} − cutter ${cutter.toFixed(3)})/2` : ''}`,
@@ -141,7 +144,7 @@ function depths(job: Job, router: boolean): readonly Setting[] {
   return [
     length('slot.depth', 'Total depth from the blank’s flat face, in the middle', total, {
       formula: `${design.saddle.depth} under the crown + ${over.toFixed(2)}${lean} that the face stands over it, along the walls`,
-      tolerance: SLOT_DEPTH,
+      tolerance: TOLERANCES['slot-depth'],
     }),
     ...(slot.floorRadius === undefined
       ? []
@@ -152,7 +155,7 @@ function depths(job: Job, router: boolean): readonly Setting[] {
             depthFrom(job, face, along),
             {
               formula: `the floor falls with a radius of ${slot.floorRadius.toFixed(1)}, to ${along.toFixed(1)} from the middle`,
-              tolerance: SLOT_DEPTH,
+              tolerance: TOLERANCES['slot-depth'],
             },
           ),
         ]),
@@ -160,7 +163,7 @@ function depths(job: Job, router: boolean): readonly Setting[] {
       ? [
           length('slot.touch', 'Depth from where the cutter first touches', depthFromTouch(job, total), {
             formula: 'total depth, and what the tilted face rises to the cutter’s edge toward the tail',
-            tolerance: SLOT_DEPTH,
+            tolerance: TOLERANCES['slot-depth'],
           }),
         ]
       : []),
@@ -184,7 +187,7 @@ function sizes({ curves: { slot } }: Job, width: number): readonly Setting[] {
         width === slot.width
           ? 'as designed'
           : `the cutter’s; ${slot.width} as designed: fit the saddle to it`,
-      tolerance: SLOT_WIDTH,
+      tolerance: TOLERANCES['slot-width'],
     }),
     ...(slot.roundEnds
       ? [

@@ -1,6 +1,6 @@
+import { within } from '../../trade/tolerances.ts';
 import type { Job } from '../job.ts';
 import { length, type Step } from '../step.ts';
-import { within } from '../tolerances.ts';
 
 /** Planing both faces flat and parallel. */
 export function thickness({ design, workshop, low, face }: Job): Step {

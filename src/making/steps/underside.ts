@@ -1,7 +1,7 @@
 import { sagitta } from '../../trade/sagitta.ts';
+import { TOLERANCES } from '../../trade/tolerances.ts';
 import type { Job } from '../job.ts';
 import { length, type Setting, type Step } from '../step.ts';
-import { CROWN, GLUE_FACE } from '../tolerances.ts';
 
 /** Sanding the glue face to the soundboard. */
 export function underside({ design, curves: { underside: glue }, face }: Job): Step {
@@ -10,7 +10,7 @@ export function underside({ design, curves: { underside: glue }, face }: Job): S
   const gap = (name: string, label: string, chord: number, radius: number): Setting =>
     length(`underside.${name}`, label, sagitta(radius, chord), {
       formula: `R − √(R² − c²/4), R ${radius.toFixed(0)}, c ${chord}`,
-      tolerance: GLUE_FACE,
+      tolerance: TOLERANCES['glue-face'],
       decimals: 3,
     });
   return {
@@ -46,7 +46,7 @@ export function underside({ design, curves: { underside: glue }, face }: Job): S
         : []),
       length('underside.thickness', 'Thickness beside the slot, on the centre line', face, {
         formula: `finished ${design.top.thickness} + ${(face - design.top.thickness).toFixed(2)} over the crown`,
-        tolerance: CROWN,
+        tolerance: TOLERANCES.crown,
       }),
     ],
     check: flat

@@ -1,8 +1,8 @@
 import { topHeight } from '../../../models/curves/topHeight.ts';
 import { sagitta } from '../../trade/sagitta.ts';
+import { general, within } from '../../trade/tolerances.ts';
 import type { Job } from '../job.ts';
 import { angle, length, type Setting, type Step } from '../step.ts';
-import { general, within } from '../tolerances.ts';
 
 /** Sawing the wings down from the block and blending them into it. */
 export function wings(job: Job): Step {

@@ -1,10 +1,10 @@
 import { distance, type Point } from '../../../models/curves/segment.ts';
-import { textBox } from '../labelBoxes.ts';
 import { type Box, isInside, type OrientedBox, overlap, runsThrough } from '../paper/box.ts';
 import { inkLines } from '../paper/inkLines.ts';
 import { type TextInk, words } from '../paper/inks.ts';
 import { remembered } from '../paper/remembered.ts';
 import type { Ink, Pen, Typeface } from '../sheet.ts';
+import { textBox } from '../textBox.ts';
 import type { Draft, Spot } from './draft.ts';
 
 /** What it costs a text to run into something. */

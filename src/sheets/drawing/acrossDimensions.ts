@@ -4,57 +4,76 @@ import type { Point } from '../../../models/curves/segment.ts';
 import { topHeight } from '../../../models/curves/topHeight.ts';
 import { undersideHeight } from '../../../models/curves/underside.ts';
 import type { AcceptedDesign } from '../../design/acceptDesign.ts';
+import { TOLERANCES } from '../../trade/tolerances.ts';
 import type { Draft } from '../dimensions/draft.ts';
 import type { Laned } from '../dimensions/lanes.ts';
 import { leader } from '../dimensions/leader.ts';
-import { angleText, deviationText, lengthText, type Units } from '../lengthText.ts';
+import { angleText, lengthText, limitsText } from '../lengthText.ts';
 import { onPaper, type View } from '../paper/view.ts';
 import type { Typeface } from '../sheet.ts';
+import type { PapersOptions } from '../sheetOptions.ts';
+import { isTapered } from '../views/isTapered.ts';
 import { wallAt, wallFoot } from '../views/slotWalls.ts';
 
-/** Own tolerances, mm (common practice): a slot that the saddle must fit, and holes as a drill leaves them. */
-const SLOT_WIDER = 0.05;
-const HOLE_WIDER = 0.1;
-
-/** The straight dimensions of the section across: slot's width, bevel, hole. */
+/**
+ * The straight dimensions of the section across: slot's width, bevel, hole; of a reamed one the taper's diameter at the
+ * top, bevelled or not, and the drill's where the taper leaves something of it.
+ */
 export function acrossDimensions(
   { curves, design }: AcceptedDesign,
   pin: Pin,
-  units: Units,
+  { units, holes }: Pick<PapersOptions, 'units' | 'holes'>,
 ): readonly Laned[] {
   const { slot, profile, underside, pins } = curves;
   const [x, y] = pin.at;
   const top = topHeight(profile, x);
   const say = (mm: number) => lengthText(mm, units);
-  const limits = (mm: number) => `${deviationText(mm, units)}/0`;
+  const limits = (of: keyof typeof TOLERANCES) => limitsText(TOLERANCES[of], units);
   const wall = (v: number) => wallAt(slot, profile.thickness, v, x, top).at;
-  const outline = pin.outline.drilled;
-  const mouth = holeRadius(outline, pin.top);
+  const outline = pin.outline[holes];
   const drill = design.pins.drill / 2;
+  const tapers = isTapered(pin, holes);
+  const bevelled = design.pins.bevel === 'cut';
+  const taper = design.pins.mouth / 2;
+  const bevel = design.pins.bevelDiameter / 2;
   const bottom = undersideHeight(underside, x, y);
   return [
     {
       side: 'above',
-      label: `${say(slot.width)} ${limits(SLOT_WIDER)}`,
+      label: `${say(slot.width)} ${limits('slot-width')}`,
       from: wall(-slot.width / 2),
       to: wall(slot.width / 2),
     },
-    ...(mouth > drill + 1e-6
+    ...(tapers
       ? [
           {
             side: 'above',
-            label: `⌀${say(2 * mouth)} × ${angleText(design.pins.bevelAngle)}`,
-            from: [y - mouth, pin.top],
-            to: [y + mouth, pin.top],
+            label: `${pins.length}× ⌀${say(2 * taper)} ${limits('mouth')} taper ${angleText(design.pins.taper)}`,
+            from: [y - taper, pin.top],
+            to: [y + taper, pin.top],
           } as const,
         ]
       : []),
-    {
-      side: 'below',
-      label: `${pins.length}× ⌀${say(2 * drill)} ${limits(HOLE_WIDER)}`,
-      from: [y - drill, bottom],
-      to: [y + drill, bottom],
-    },
+    ...(bevelled
+      ? [
+          {
+            side: 'above',
+            label: `⌀${say(2 * bevel)} × ${angleText(design.pins.bevelAngle)}`,
+            from: [y - bevel, pin.top],
+            to: [y + bevel, pin.top],
+          } as const,
+        ]
+      : []),
+    ...(holeRadius(outline, bottom) > drill + 1e-6
+      ? []
+      : [
+          {
+            side: 'below',
+            label: `${pins.length}× ⌀${say(2 * drill)} ${limits('pin-hole')}`,
+            from: [y - drill, bottom],
+            to: [y + drill, bottom],
+          } as const,
+        ]),
   ];
 }
 

@@ -2,11 +2,12 @@ import type { Point } from '../../../models/curves/segment.ts';
 import { slotFloor } from '../../../models/curves/slot.ts';
 import { topHeight } from '../../../models/curves/topHeight.ts';
 import type { AcceptedDesign } from '../../design/acceptDesign.ts';
+import { TOLERANCES } from '../../trade/tolerances.ts';
 import { depthMark } from '../dimensions/depthMark.ts';
 import type { Draft } from '../dimensions/draft.ts';
 import type { Laned } from '../dimensions/lanes.ts';
 import { leader } from '../dimensions/leader.ts';
-import { lengthText, type Units } from '../lengthText.ts';
+import { lengthText, limitsText, type Units } from '../lengthText.ts';
 import { onPaper, type View } from '../paper/view.ts';
 import type { Typeface } from '../sheet.ts';
 import { slotReach } from '../views/alongView.ts';
@@ -45,7 +46,7 @@ export function alongDrafts(
   );
   return [
     depthMark(
-      `${lengthText(slot.depth, units)}${along}`,
+      `${lengthText(slot.depth, units)} ${limitsText(TOLERANCES['slot-depth'], units)}${along}`,
       [BESIDE, -BESIDE, 2 * BESIDE, -2 * BESIDE].map((u) => ({
         floor: onPaper(view, floor(u)),
         rim: onPaper(view, [u, profile.thickness]),

@@ -6,10 +6,11 @@ import type { Arc, Chain, Segment } from '../../../models/curves/segment.ts';
 import { topHeight } from '../../../models/curves/topHeight.ts';
 import { undersideHeight } from '../../../models/curves/underside.ts';
 import type { AcceptedDesign } from '../../design/acceptDesign.ts';
+import { TOLERANCES } from '../../trade/tolerances.ts';
 import type { Draft } from '../dimensions/draft.ts';
 import type { Laned } from '../dimensions/lanes.ts';
 import { leader } from '../dimensions/leader.ts';
-import { angleText, lengthText, type Units } from '../lengthText.ts';
+import { angleText, lengthText, limitsText, type Units } from '../lengthText.ts';
 import type { View } from '../paper/view.ts';
 import type { Typeface } from '../sheet.ts';
 import { bothWays, pointings } from './pointings.ts';
@@ -26,7 +27,7 @@ export function frontDimensions({ curves }: Pick<AcceptedDesign, 'curves'>, unit
     { side: 'above', label: say(2 * corner[0]), from: [-corner[0], corner[1]], to: corner },
     {
       side: 'left',
-      label: say(profile.thickness),
+      label: `${say(profile.thickness)} ${limitsText(TOLERANCES.crown, units)}`,
       from: [-half, 0],
       to: [-profile.crownEnd / 2, profile.thickness],
     },

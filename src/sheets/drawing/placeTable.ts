@@ -49,14 +49,14 @@ export function placeTable(rows: readonly Row[], [x, y]: Point, units: Units): r
   const base = (row: number) => head - 1.4 - ROW * (row + 1) + 1;
   return [
     words('Centres from the slot’s middle', [x, y - 2.4], { height: FIGURES, bold: true }),
-    words('x to the right, y toward the nut', [x, y - 5.6], { height: SMALL }),
+    words('(for reference) x right, y to the nut', [x, y - 5.6], { height: SMALL }),
     figure('x', 1, head + 0.9),
     figure('y', 2, head + 0.9),
     line(head),
     ...rows.flatMap(({ name, at }, i) => [
       words(name, [x, base(i)], { height: FIGURES }),
-      figure(lengthText(at[0], units), 1, base(i)),
-      figure(lengthText(at[1], units), 2, base(i)),
+      figure(`(${lengthText(at[0], units)})`, 1, base(i)),
+      figure(`(${lengthText(at[1], units)})`, 2, base(i)),
     ]),
     line(base(rows.length - 1) - 1.4),
   ];

@@ -9,8 +9,9 @@ import {
 import { pinRows } from '../../../models/curves/pinRows.ts';
 import type { Point } from '../../../models/curves/segment.ts';
 import type { AcceptedDesign } from '../../design/acceptDesign.ts';
+import { TOLERANCES } from '../../trade/tolerances.ts';
 import type { Laned } from '../dimensions/lanes.ts';
-import { lengthText, type Units } from '../lengthText.ts';
+import { lengthText, limitsText, type Units } from '../lengthText.ts';
 
 /** A depth that differs by less is the same, mm. */
 const SAME = 1e-6;
@@ -20,17 +21,20 @@ export function planDimensions({ curves, text, design }: AcceptedDesign, units: 
   const { front, back } = outlinePieces(curves.outline, text);
   const half = halfLengthOf(curves.outline);
   const say = (mm: number) => lengthText(mm, units);
+  const own = (of: 'slot-place' | 'pin-place') => limitsText(TOLERANCES[of], units);
   const upright = (label: string, from: Point, to: Point): Laned => ({ side: 'right', label, from, to });
   const axis: Point = [half + 2, 0];
   const [wingBack, wingFront] = [wingEnd(back, half), wingEnd(front, half)];
   const depth = front.middle - back.middle;
   const wingDepth = wingFront[1] - wingBack[1];
   return [
-    upright(say(front.middle), axis, [levelEnd(front), front.middle]),
-    ...rowPlaces(curves.pins).map(([at, from]) => upright(say(from - at[1]), at, [axis[0], from])),
+    upright(`${say(front.middle)} ${own('slot-place')}`, axis, [levelEnd(front), front.middle]),
+    ...rowPlaces(curves.pins).map(([at, from]) =>
+      upright(`${say(from - at[1])} ${own('pin-place')}`, at, [axis[0], from]),
+    ),
     ...(Math.abs(wingDepth - depth) > SAME ? [upright(say(wingDepth), wingBack, wingFront)] : []),
     upright(say(depth), [levelEnd(back), back.middle], [levelEnd(front), front.middle]),
-    pinSpread(curves.pins, design.pins.spacing === 'equal', say),
+    pinSpread(curves.pins, design.pins.spacing === 'equal', say, own('pin-place')),
     ...runs(front, back, half, say),
     { side: 'below', label: say(2 * half), from: [-half, wingBack[1]], to: [half, wingBack[1]] },
   ];
@@ -52,7 +56,7 @@ function rowPlaces(pins: readonly Pin[]): readonly (readonly [Point, number])[] 
   });
 }
 
-function pinSpread(pins: readonly Pin[], equal: boolean, say: (mm: number) => string): Laned {
+function pinSpread(pins: readonly Pin[], equal: boolean, say: (mm: number) => string, own: string): Laned {
   const [a, b] = ends(pins);
   const row = ends(pinRows(pins)[0] ?? pins);
   const lean = Math.atan2(row[1].at[1] - row[0].at[1], row[1].at[0] - row[0].at[0]);
@@ -61,7 +65,7 @@ function pinSpread(pins: readonly Pin[], equal: boolean, say: (mm: number) => st
   const steps = pins.length - 1;
   return {
     side: 'below',
-    label: equal ? `${steps} × ${say(spread / steps)} (= ${say(spread)})` : say(spread),
+    label: equal ? `${steps} × ${say(spread / steps)} ${own} (= ${say(spread)})` : `${say(spread)} ${own}`,
     from: a.at,
     to: b.at,
     clear: Math.max(...pins.map((p) => p.reach)),

@@ -37,11 +37,11 @@ export function sectionsContent(
   options: PapersOptions,
 ): Content {
   const { curves } = accepted;
-  const { units } = options;
+  const { units, holes } = options;
   const pin = sectionPin(curves);
-  const cuts = { across: acrossView(curves, pin), along: alongView(curves) };
+  const cuts = { across: acrossView(curves, pin, holes), along: alongView(curves, holes) };
   const frame = contentBox(options.paper);
-  const remarks = sectionNotes(accepted, units);
+  const remarks = sectionNotes(accepted, options);
   const room = frame.right - frame.left - BAR - 14;
   const foot = LEADING * noteLines(remarks, room, typeface) + 5;
   const area = { ...frame, bottom: frame.bottom + foot };
@@ -56,7 +56,7 @@ export function sectionsContent(
   ];
   const drafts = [
     ...drawLanes(
-      lanesOf(acrossDimensions(accepted, pin, units), across.scale),
+      lanesOf(acrossDimensions(accepted, pin, options), across.scale),
       across,
       cuts.across.extent,
       typeface,

@@ -1,4 +1,6 @@
 import type { AcceptedDesign } from '../../design/acceptDesign.ts';
+import { TOLERANCES } from '../../trade/tolerances.ts';
+import { toleranceText } from '../../trade/toleranceText.ts';
 import { angular } from '../dimensions/angular.ts';
 import type { Draft } from '../dimensions/draft.ts';
 import { angleText } from '../lengthText.ts';
@@ -17,7 +19,7 @@ export function slotAngle(
   return [
     angular(
       {
-        label: angleText(Math.abs(design.saddle.angle)),
+        label: `${angleText(Math.abs(design.saddle.angle))} ${toleranceText(TOLERANCES['slot-angle'])}°`,
         corner,
         from: Math.PI,
         to: Math.PI + slot.angle,

@@ -36,13 +36,13 @@ export function viewsContent(accepted: AcceptedDesign, typeface: Typeface, optio
   const { curves } = accepted;
   const projection = projectionOf(options.paper);
   const views = {
-    plan: planView(curves),
-    front: frontView(curves),
+    plan: planView(curves, options.holes),
+    front: frontView(curves, options.holes),
     // first-angle: what is seen from the left stands on the right
     end: endView(curves, projection === 'first-angle' ? 'left' : 'right'),
   };
   const frame = contentBox(options.paper);
-  const remarks = generalNotes(accepted, options.units);
+  const remarks = generalNotes(accepted, options);
   const room = frame.right - frame.left - BAR - 14;
   const foot = LEADING * noteLines(remarks, room, typeface) + 5;
   const area = { ...frame, bottom: frame.bottom + foot };

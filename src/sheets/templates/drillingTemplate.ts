@@ -35,7 +35,13 @@ export function drillingTemplate(accepted: AcceptedDesign, units: Units, typefac
     ...slotCentres(curves),
     ...pinCentres(pins),
     stroke('outline', 'detail', curves.outline, true),
-    stroke('slot', 'detail', slotMouth(curves), true),
+    // on a flat blank the line is level: as high as the crown in the middle, where its end crosses are too
+    stroke(
+      'slot',
+      'detail',
+      slotMouth(curves, () => curves.profile.thickness),
+      true,
+    ),
     ...rows.flatMap(({ name, at }) => cross(name.startsWith('pin') ? 'pins' : 'slot', 'detail', at, CROSS)),
     ...pins.map((pin) => ring('pins', 'detail', pin.at, pinRadii(pin).drill)),
     ...(listed ? placeTable(rows, [-TABLE_WIDTH / 2, marks.box.bottom - 2], units) : []),
@@ -49,6 +55,11 @@ export function drillingTemplate(accepted: AcceptedDesign, units: Units, typefac
       `Slot ${say(slot.width)} wide at ${angleText(Math.abs(design.saddle.angle))} to the line across, with a cutter no wider than the slot${
         slot.tilt === 0 ? '' : `, leaning back ${angleText(design.saddle.tilt)}`
       }${slot.roundEnds ? '; its centre goes from end cross to end cross' : '; open at both ends'}.`,
+      ...(slot.tilt === 0
+        ? []
+        : [
+            `Slot’s line and crosses: level, as high as the finished crown’s middle. On a blank that is thicker they lie further back, by ${Math.tan(slot.tilt).toFixed(3)} of what it is thicker: the step of marking has the numbers.`,
+          ]),
     ],
     inks: [...fixed, ...lettered([...pins.map(number), ...toward(box)], fixed, marks.box, typeface)],
   };

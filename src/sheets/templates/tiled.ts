@@ -1,8 +1,8 @@
-import { textBox } from '../labelBoxes.ts';
 import { type Box, corners } from '../paper/box.ts';
 import { clipped } from '../paper/clipped.ts';
 import { path, SMALL, type TextInk, words } from '../paper/inks.ts';
 import type { Ink, Typeface } from '../sheet.ts';
+import { textBox } from '../textBox.ts';
 import type { Art } from './art.ts';
 
 /** How far neighbouring parts overlap, mm, and the size of the marks by which they are joined. */

@@ -1,4 +1,4 @@
-import type { Curves, Pin } from '../../../models/curves/curves.ts';
+import type { Curves, Holes, Pin } from '../../../models/curves/curves.ts';
 import { holeRadius } from '../../../models/curves/holeRadius.ts';
 import type { Point } from '../../../models/curves/segment.ts';
 import { topHeight } from '../../../models/curves/topHeight.ts';
@@ -20,9 +20,9 @@ export interface Cut extends Seen {
 }
 
 /** The section across the bridge through a pin's middle and the slot, seen from the right: y (toward the nut) to the right, z up. */
-export function acrossView(curves: Curves, pin: Pin): Cut {
+export function acrossView(curves: Curves, pin: Pin, holes: Holes): Cut {
   const [x] = pin.at;
-  const { pieces } = section(surfaceOf(curves, 'drilled'), { across: 'x', at: x }, STRAY);
+  const { pieces } = section(surfaceOf(curves, holes), { across: 'x', at: x }, STRAY);
   const points = pieces.flatMap(({ outer }) => outer);
   const extent = extentOf(points);
   const { slot, profile } = curves;
@@ -34,7 +34,7 @@ export function acrossView(curves: Curves, pin: Pin): Cut {
     pieces,
     extent,
     inks: [
-      ...behindHole(curves, pin),
+      ...behindHole(curves, pin, holes),
       ...pieces.flatMap(({ outer, holes }) =>
         [outer, ...holes].map((loop) => path('section', 'outline', loop, true)),
       ),
@@ -47,9 +47,9 @@ export function acrossView(curves: Curves, pin: Pin): Cut {
   };
 }
 
-/** The rims of the hole's far half: at the glue face, where the bevel begins, and at the top unless a channel opens it. */
-function behindHole({ underside, channels }: Curves, pin: Pin): readonly Ink[] {
-  const outline = pin.outline.drilled;
+/** The rims of the hole's far half: at the glue face, where taper and bevel begin, and at the top unless a channel opens it. */
+function behindHole({ underside, channels }: Curves, pin: Pin, holes: Holes): readonly Ink[] {
+  const outline = pin.outline[holes];
   const bottom = undersideHeight(underside, pin.at[0], pin.at[1]);
   const turns = outline.map(([, z]) => z).filter((z) => z > bottom + 1e-6 && z < pin.top - 1e-6);
   const levels = [bottom, ...turns, ...(channels.length > 0 ? [] : [pin.top])];

@@ -1,4 +1,4 @@
-import type { Curves } from '../../../models/curves/curves.ts';
+import type { Curves, Holes } from '../../../models/curves/curves.ts';
 import { openEnd } from '../../../models/curves/openEnd.ts';
 import type { Point } from '../../../models/curves/segment.ts';
 import { topHeight } from '../../../models/curves/topHeight.ts';
@@ -14,13 +14,13 @@ const PAST = 1.5;
  * The section along the slot, seen from the tail: along the slot to the right from its middle, z up. The plane is
  * upright; where the slot leans it passes the slot's middle at half its depth.
  */
-export function alongView(curves: Curves): Cut {
+export function alongView(curves: Curves, holes: Holes): Cut {
   const { slot, profile } = curves;
   const [c, s] = [Math.cos(slot.angle), Math.sin(slot.angle)];
   const aside = (slot.depth / 2) * Math.sin(slot.tilt);
   const from: Point = [-aside * s, aside * c];
   const { pieces } = section(
-    surfaceOf(curves, 'drilled'),
+    surfaceOf(curves, holes),
     { across: 'plan', from, to: [from[0] + c, from[1] + s] },
     STRAY,
   );

@@ -1,7 +1,8 @@
-import type { Curves } from '../../../models/curves/curves.ts';
+import type { Curves, Holes, Pin } from '../../../models/curves/curves.ts';
 import { clipped, elevationOutline } from '../../../models/curves/elevationOutline.ts';
+import { holeRadius } from '../../../models/curves/holeRadius.ts';
 import { halfLengthOf } from '../../../models/curves/outlinePieces.ts';
-import { pinRadii } from '../../../models/curves/pinRadii.ts';
+import type { Point } from '../../../models/curves/segment.ts';
 import { insetProfile } from '../../../models/curves/topHeight.ts';
 import { undersideHeight } from '../../../models/curves/underside.ts';
 import { path, stroke } from '../paper/inks.ts';
@@ -11,7 +12,7 @@ import type { Seen } from './seen.ts';
 const PAST = 2;
 
 /** The bridge seen from the tail, x to the right, z up; what is hidden of it: the pin holes. */
-export function frontView(curves: Curves): Seen {
+export function frontView(curves: Curves, holes: Holes): Seen {
   const { edge, profile, underside } = curves;
   const half = halfLengthOf(curves.outline);
   const { body } = elevationOutline(curves);
@@ -21,7 +22,7 @@ export function frontView(curves: Curves): Seen {
       ...(edge.kind === 'none'
         ? []
         : [stroke('profile', 'detail', clipped(insetProfile(profile, edge.size), half))]),
-      ...curves.pins.flatMap((pin) => holeLines(pin.at[0], pinRadii(pin).drill, pin.top, underside)),
+      ...curves.pins.flatMap((pin) => holeLines(pin, holes, underside)),
       path('centre', 'centre', [
         [0, -PAST],
         [0, profile.thickness + PAST],
@@ -31,15 +32,20 @@ export function frontView(curves: Curves): Seen {
   };
 }
 
-function holeLines(x: number, radius: number, top: number, face: Curves['underside']): readonly Ink[] {
-  const sides = [-radius, radius].map((r) =>
-    path('hidden', 'hidden', [
-      [x + r, undersideHeight(face, x + r, 0)],
-      [x + r, top],
-    ]),
+/** A hole's sides from the glue face up: its taper where it is reamed; of the bevel only where taper or drill end. */
+function holeLines({ at: [x], top, outline }: Pin, holes: Holes, face: Curves['underside']): readonly Ink[] {
+  const cut = outline[holes];
+  const bottom = undersideHeight(face, x, 0);
+  const levels = [bottom, ...cut.map(([, z]) => z).filter((z) => z > bottom + 1e-6 && z < top - 1e-6), top];
+  const sides = [-1, 1].map((side) =>
+    path(
+      'hidden',
+      'hidden',
+      levels.map((z): Point => [x + side * holeRadius(cut, z), z]),
+    ),
   );
   const axis = path('centre', 'centre', [
-    [x, undersideHeight(face, x, 0) - PAST / 2],
+    [x, bottom - PAST / 2],
     [x, top + PAST / 2],
   ]);
   return [...sides, axis];

@@ -1,13 +1,14 @@
 import { channelSides } from '../../../models/curves/channelSides.ts';
 import { crossingsAt } from '../../../models/curves/crossingsAt.ts';
-import type { Curves, Pin } from '../../../models/curves/curves.ts';
+import type { Curves, Holes, Pin } from '../../../models/curves/curves.ts';
+import { holeRadius } from '../../../models/curves/holeRadius.ts';
 import { offsetInward } from '../../../models/curves/offsetInward.ts';
 import { openEnd } from '../../../models/curves/openEnd.ts';
 import { halfLengthOf } from '../../../models/curves/outlinePieces.ts';
-import { pinRadii } from '../../../models/curves/pinRadii.ts';
 import { pinRows } from '../../../models/curves/pinRows.ts';
 import { outermost } from '../../../models/curves/rim/plan.ts';
 import type { Chain, Point } from '../../../models/curves/segment.ts';
+import { undersideHeight } from '../../../models/curves/underside.ts';
 import { path, ring, stroke } from '../paper/inks.ts';
 import { turned } from '../paper/turned.ts';
 import type { Ink } from '../sheet.ts';
@@ -19,8 +20,8 @@ const PAST = 2;
 /** Lines where the top only bends stop short of the outline, mm: they are no edges. */
 const SHORT = 0.8;
 
-/** The bridge from above, y (toward the nut) up, its holes as drilled. */
-export function planView(curves: Curves): Seen {
+/** The bridge from above, y (toward the nut) up, its holes as drilled or as reamed. */
+export function planView(curves: Curves, holes: Holes): Seen {
   const { outline, edge } = curves;
   const rim = edge.kind === 'none' ? outline : offsetInward(outline, edge.size);
   const points = outermost(outline);
@@ -35,19 +36,21 @@ export function planView(curves: Curves): Seen {
       ...pinCentres(curves.pins),
       ...curves.channels.map((c) => stroke('pins', 'detail', channelSides(c, curves))),
       stroke('slot', 'outline', slotMouth(curves), true),
-      ...curves.pins.flatMap(holeRings),
+      ...curves.pins.flatMap((pin) => holeRings(pin, holes, undersideHeight(curves.underside, ...pin.at))),
       stroke('outline', 'outline', outline, true),
     ],
   };
 }
 
-/** A hole as drilled, with the rim of its bevel. */
-function holeRings(pin: Pin): readonly Ink[] {
-  const { drill } = pinRadii(pin);
-  const { surface } = pinRadii({ ...pin, outline: { ...pin.outline, reamed: pin.outline.drilled } });
+/** A hole where it is narrowest, with its rim at the top and where bevel and taper meet, if it is wider there. */
+function holeRings({ at, top, outline }: Pin, holes: Holes, bottom: number): readonly Ink[] {
+  const cut = outline[holes];
+  const least = holeRadius(cut, bottom);
+  const turns = cut.filter(([, z]) => z < top - 1e-6).map(([r]) => r);
+  const rims = [...turns, holeRadius(cut, top)].filter((r) => r > least + 1e-6);
   return [
-    ring('pins', 'outline', pin.at, drill),
-    ...(surface > drill + 1e-6 ? [ring('pins', 'detail', pin.at, surface)] : []),
+    ring('pins', 'outline', at, least),
+    ...[...new Set(rims)].map((r) => ring('pins', 'detail', at, r)),
   ];
 }
 

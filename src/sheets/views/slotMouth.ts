@@ -10,8 +10,15 @@ import { turned } from '../paper/turned.ts';
 /** How far chords may stray from a leaning slot's rim, which is no circle, mm. */
 const STRAY = 0.002;
 
-/** Where the slot comes out of the top, seen from above: closed, counter-clockwise, mm. */
-export function slotMouth(curves: Curves): Chain {
+/**
+ * Where the slot comes out of the top, or of another surface, seen from above: closed, counter-clockwise, mm.
+ *
+ * @param surface height of the surface at x
+ */
+export function slotMouth(
+  curves: Curves,
+  surface: (x: number) => number = (x) => topHeight(curves.profile, x),
+): Chain {
   const { slot, profile } = curves;
   const plan = slot.roundEnds ? slot.plan : rectangle(openEnd(slot, profile), slot.width / 2);
   if (slot.tilt === 0) return turned(plan, slot.angle);
@@ -20,7 +27,7 @@ export function slotMouth(curves: Curves): Chain {
     // the top hardly slopes over what a leaning wall goes aside: a few rounds settle it
     for (let i = 0; i < 8; i++) {
       const [x, , z] = slotToPart(slot, profile.thickness, u, v, w);
-      w += (topHeight(profile, x) - z) / Math.cos(slot.tilt);
+      w += (surface(x) - z) / Math.cos(slot.tilt);
     }
     const [x, y] = slotToPart(slot, profile.thickness, u, v, w);
     return [x, y];

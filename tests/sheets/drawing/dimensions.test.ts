@@ -6,7 +6,7 @@ import { alongDimensions } from '../../../src/sheets/drawing/alongDimensions.ts'
 import { frontDimensions } from '../../../src/sheets/drawing/frontDimensions.ts';
 import { planDimensions } from '../../../src/sheets/drawing/planDimensions.ts';
 import { drawingSheets } from '../../../src/sheets/drawingSheets.ts';
-import { lengthText } from '../../../src/sheets/lengthText.ts';
+import { angleText, lengthText } from '../../../src/sheets/lengthText.ts';
 import { PAPERS } from '../../../src/sheets/sheet.ts';
 import { sectionPin } from '../../../src/sheets/views/sectionPin.ts';
 import { dejaVu } from '../../support/dejaVu.ts';
@@ -15,11 +15,11 @@ import { starter, starters } from '../../support/starters.ts';
 
 const all = [...starters.values(), ...acceptedDesigns(30, 21).accepted];
 
-function dimensionsOf(accepted: AcceptedDesign): readonly Laned[] {
+function dimensionsOf(accepted: AcceptedDesign, holes: 'drilled' | 'reamed'): readonly Laned[] {
   return [
     ...planDimensions(accepted, 'mm'),
     ...frontDimensions(accepted, 'mm'),
-    ...acrossDimensions(accepted, sectionPin(accepted.curves), 'mm'),
+    ...acrossDimensions(accepted, sectionPin(accepted.curves), { units: 'mm', holes }),
   ];
 }
 
@@ -32,7 +32,8 @@ function said(label: string): number {
 test('every dimension says the distance that it spans', () => {
   for (const accepted of all) {
     const { tilt, angle } = accepted.curves.slot;
-    for (const { label, side, from, to, lean = 0 } of dimensionsOf(accepted)) {
+    const both = (['drilled', 'reamed'] as const).flatMap((holes) => dimensionsOf(accepted, holes));
+    for (const { label, side, from, to, lean = 0 } of both) {
       const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
       const spans = Math.abs(
         side === 'left' || side === 'right' ? dy : dx * Math.cos(lean) + dy * Math.sin(lean),
@@ -54,22 +55,30 @@ test('the slot’s length is that of the section along it', () => {
   }
 });
 
-test('what the design asks for stands on the drawing, each once', () => {
+test('what the design asks for stands on the drawing, each once, with its own tolerance beside it', () => {
   for (const accepted of starters.values()) {
     const { design } = accepted;
     const { footprint: f, pins: p, saddle: s, top: t } = design;
-    const sheets = drawingSheets(accepted, dejaVu, { paper: PAPERS.A4, units: 'mm', date: '2026-11-25' });
-    const labels = sheets.flatMap(({ inks }) =>
-      inks.flatMap((ink) => (ink.kind === 'text' && ink.layer === 'dimensions' ? [ink.text] : [])),
-    );
+    const labels = labelsOf(accepted, 'drilled');
     const say = (mm: number) => lengthText(mm, 'mm');
+    const step = p.spread / (design.strings.count - 1);
+    // the tolerances are those of the job note: our own levels
     const wanted = [
       say(f.length),
       say(t.block),
+      say(f.depthCentre),
+      say(t.tip),
+      `${say(t.thickness)} ±0.1`,
+      `${say(f.slotBehindFront)} ±0.15`,
+      `${say(p.behindSlot)} ±0.2`,
       `${say(s.slotWidth)} +0.05/0`,
+      `${say(s.depth)} ±0.1${s.tilt > 0 ? ' along the wall' : ''}`,
+      ...(s.angle === 0 ? [] : [`${angleText(Math.abs(s.angle))} ±0.1°`]),
       `${design.strings.count}× ⌀${say(p.drill)} +0.1/0`,
       `R${say(t.crownRadius)} crown`,
-      `${p.spacing === 'equal' ? `${design.strings.count - 1} × ${say(p.spread / (design.strings.count - 1))} (= ${say(p.spread)})` : say(p.spread)}`,
+      p.spacing === 'equal'
+        ? `${design.strings.count - 1} × ${say(step)} ±0.2 (= ${say(p.spread)})`
+        : `${say(p.spread)} ±0.2`,
       ...(p.bevel === 'cut' ? [`⌀${say(p.bevelDiameter)} × ${say(p.bevelAngle)}°`] : []),
       ...(s.ends === 'round' ? [say(s.slotLength)] : []),
     ];
@@ -77,20 +86,37 @@ test('what the design asks for stands on the drawing, each once', () => {
       expect(
         labels.filter((one) => one === label),
         `${design.guitar.name}: ${label} among ${labels.join(', ')}`,
-      ).toHaveLength(1);
-    for (const mm of [f.depthCentre, t.thickness, t.tip, f.slotBehindFront, p.behindSlot])
-      expect(labels, design.guitar.name).toContain(say(mm));
-    expect(
-      labels.some((one) => one.startsWith(say(s.depth))),
-      `${design.guitar.name}: slot depth`,
-    ).toBe(true);
+      ).toHaveLength(wanted.filter((one) => one === label).length);
   }
 });
+
+test('what the table of places repeats stands in brackets and without tolerance: ISO 129’s auxiliary dimensions', () => {
+  for (const accepted of starters.values()) {
+    const [, sections] = drawingSheets(accepted, dejaVu, { ...mmA4, holes: 'drilled' });
+    const texts = sections?.inks.flatMap((ink) => (ink.kind === 'text' ? [ink.text] : [])) ?? [];
+    expect(texts).toContain('(for reference) x right, y to the nut');
+    const places = accepted.curves.pins.flatMap(({ at }) => at.map((mm) => lengthText(mm, 'mm')));
+    for (const place of places) expect(texts, accepted.design.guitar.name).toContain(`(${place})`);
+    const figures = texts.filter((one) => places.includes(one));
+    // a straight dimension of the sections may happen to have a place's number
+    const labels = labelsOf(accepted, 'drilled');
+    expect(figures.filter((one) => !labels.includes(one))).toEqual([]);
+  }
+});
+
+const mmA4 = { paper: PAPERS.A4, units: 'mm', date: '2026-11-25' } as const;
+
+function labelsOf(accepted: AcceptedDesign, holes: 'drilled' | 'reamed'): readonly string[] {
+  return drawingSheets(accepted, dejaVu, { ...mmA4, holes }).flatMap(({ inks }) =>
+    inks.flatMap((ink) => (ink.kind === 'text' && ink.layer === 'dimensions' ? [ink.text] : [])),
+  );
+}
 
 test('in inches, a hole drilled by a fraction is called by it', () => {
   const [, sections] = drawingSheets(starter('Plover'), dejaVu, {
     paper: PAPERS.Letter,
     units: 'in',
+    holes: 'drilled',
     date: '',
   });
   const texts = sections?.inks.flatMap((ink) => (ink.kind === 'text' ? [ink.text] : []));

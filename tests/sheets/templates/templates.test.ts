@@ -3,6 +3,8 @@ import { chainLength, enclosedArea } from '../../../models/curves/chain.ts';
 import { elevationOutline } from '../../../models/curves/elevationOutline.ts';
 import type { Arc } from '../../../models/curves/segment.ts';
 import { heightOn } from '../../../models/curves/topHeight.ts';
+import { jobOf, slotOn } from '../../../src/making/job.ts';
+import { usualWorkshop } from '../../../src/making/workshop.ts';
 import { allSheets } from '../../../src/sheets/allSheets.ts';
 import { PAPERS, type Sheet } from '../../../src/sheets/sheet.ts';
 import { saddleTemplate } from '../../../src/sheets/templates/saddleTemplate.ts';
@@ -16,10 +18,9 @@ const papers = new Map(
   [...starters].map(([name, accepted]) => [
     name,
     new Map(
-      allSheets(accepted, dejaVu, { paper: PAPERS.A4, units: 'mm', date: '' }).map((sheet) => [
-        sheet.id,
-        sheet,
-      ]),
+      allSheets(accepted, dejaVu, { paper: PAPERS.A4, units: 'mm', holes: 'drilled', date: '' }).map(
+        (sheet) => [sheet.id, sheet],
+      ),
     ),
   ]),
 );
@@ -66,6 +67,30 @@ test('pins stand on the drilling template as on the part, from the outline’s o
       expect(centre[0] - moved[0], name).toBeCloseTo(at[0] - own[0], 9);
       expect(centre[1] - moved[1], name).toBeCloseTo(at[1] - own[1], 9);
     });
+  }
+});
+
+test('a leaning slot is drawn level, where its crosses are, and the note says how it lies on a thicker blank', () => {
+  const leaning = [...starters].filter(([, { curves }]) => curves.slot.tilt > 0);
+  expect(leaning.length).toBeGreaterThan(0);
+  for (const [name, accepted] of leaning) {
+    const sheet = sheetOf(name, 'drilling');
+    const { slot, profile, outline } = accepted.curves;
+    const ink = greatest(sheet, 'slot');
+    // derived: a level plane cuts a leaning slot as wide as 1/cos of its lean
+    const wide = enclosedArea(slot.plan) / Math.cos(slot.tilt);
+    expect(measure(ink).area / wide, name).toBeCloseTo(1, 3);
+    // on the crown its ends would lie further front, and its middle before the origin by some hundredths
+    const points = ink.chain.map(({ from }) => from);
+    const [front, back] = [Math.max(...points.map(([, y]) => y)), Math.min(...points.map(([, y]) => y))];
+    const moved = greatest(sheet, 'outline').chain[0]?.from ?? [0, 0];
+    const origin = moved[1] - (outline[0]?.from[1] ?? 0);
+    expect((front + back) / 2 - origin, name).toBeCloseTo(0, 3);
+    const job = jobOf(accepted, usualWorkshop(accepted.design.saddle.slotWidth));
+    const [low, high] = [0, 1].map((over) => slotOn(job, 0, profile.thickness + over));
+    const further = ((low?.[1] ?? 0) - (high?.[1] ?? 0)) / Math.cos(slot.angle);
+    const said = sheet.inks.flatMap((one) => (one.kind === 'text' ? [one.text] : [])).join(' ');
+    expect(said.replace(/\s+/g, ' '), name).toContain(`by ${further.toFixed(3)} of what it is thicker`);
   }
 });
 

@@ -17,7 +17,7 @@ import { greatest, measure } from '../../support/inkOf.ts';
 import { starters } from '../../support/starters.ts';
 
 const all = [...starters.values(), ...acceptedDesigns(12, 8).accepted];
-const mmA4 = { paper: PAPERS.A4, units: 'mm', date: '' } as const;
+const mmA4 = { paper: PAPERS.A4, units: 'mm', holes: 'drilled', date: '' } as const;
 
 test('plan and front elevation are the curves themselves at the sheet’s scale', () => {
   for (const accepted of starters.values()) {
@@ -46,7 +46,7 @@ test('hatching lies on cut wood only, and covers it', () => {
   for (const { curves, design } of all) {
     const surface = surfaceOf(curves, 'drilled');
     const pin = sectionPin(curves);
-    const { pieces } = acrossView(curves, pin);
+    const { pieces } = acrossView(curves, pin, 'drilled');
     const view = { scale: 5, x: 40, y: 70 };
     const strokes = hatching(pieces, view, spacing).flatMap((ink) => (ink.kind === 'line' ? ink.chain : []));
     let length = 0;
@@ -82,12 +82,12 @@ function shoelace(points: readonly (readonly [number, number])[]): number {
 
 test('the section across is in two pieces: the hole parts it', () => {
   for (const accepted of starters.values())
-    expect(acrossView(accepted.curves, sectionPin(accepted.curves)).pieces).toHaveLength(2);
+    expect(acrossView(accepted.curves, sectionPin(accepted.curves), 'drilled').pieces).toHaveLength(2);
 });
 
 test('in the section along it the slot is as deep as the design says, and stops where it ends', () => {
   for (const { curves, design } of starters.values()) {
-    const [piece] = alongView(curves).pieces;
+    const [piece] = alongView(curves, 'drilled').pieces;
     if (!piece) throw new Error('no section');
     const { slot, profile } = curves;
     const highest = (u: number) => Math.max(...heightsAt(piece.outer, u));

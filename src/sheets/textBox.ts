@@ -1,20 +1,11 @@
 import type { OrientedBox } from './paper/box.ts';
 import type { TextInk } from './paper/inks.ts';
-import type { Sheet, Typeface } from './sheet.ts';
+import type { Typeface } from './sheet.ts';
 
 /** How far letters reach below the base line, as a share of a capital's height. */
 const BELOW = 0.3;
 
-/** The place that each text of a sheet takes, with the text. */
-export function labelBoxes(
-  sheet: Pick<Sheet, 'inks'>,
-  typeface: Typeface,
-): readonly { readonly text: TextInk; readonly box: OrientedBox }[] {
-  return sheet.inks.flatMap((ink) =>
-    ink.kind === 'text' ? [{ text: ink, box: textBox(ink, typeface) }] : [],
-  );
-}
-
+/** The place that a text takes on a sheet. */
 export function textBox(text: TextInk, typeface: Typeface): OrientedBox {
   const a = (text.angle * Math.PI) / 180;
   const [dx, dy] = [Math.cos(a), Math.sin(a)];
