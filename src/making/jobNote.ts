@@ -140,7 +140,7 @@ function remarkLines({ remarks }: Order): readonly string[] {
 }
 
 /** What can hurt where wood is milled. */
-const CARE: readonly CautionId[] = ['dust', 'allergy', 'listed', 'machines', 'first'];
+const CARE: readonly CautionId[] = ['dust', 'allergy', 'listed', 'machines', 'strength', 'first'];
 
 function careLines({ design }: AcceptedDesign): readonly string[] {
   return CARE.map((id) => {

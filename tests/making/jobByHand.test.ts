@@ -9,6 +9,7 @@ import { surfaceFigures } from '../../models/surface/figures.ts';
 import { acceptDesign } from '../../src/design/acceptDesign.ts';
 import { jobByHand } from '../../src/making/jobByHand.ts';
 import { usualWorkshop } from '../../src/making/workshop.ts';
+import { CAUTIONS } from '../../src/trade/cautions.ts';
 import { change, designText, thrown } from '../support/change.ts';
 import { acceptedDesigns } from '../support/designs.ts';
 import { anyTools, bench, benchOf } from './onBench.ts';
@@ -372,12 +373,39 @@ describe('other tools, other words', () => {
   });
 
   test('machines warn of fixture and cutter, sanding of dust', () => {
-    expect(bench().step('slot')?.cautions).toEqual(['machines', 'dust', 'first']);
+    expect(bench().step('slot')?.cautions).toEqual(['dust', 'allergy', 'machines', 'first']);
     expect(bench({}, { slot: 'hand' }).step('slot')?.cautions).not.toContain('machines');
     expect(bench().step('drilling')?.cautions).toContain('machines');
-    expect(bench().step('finishing')?.cautions).toContain('dust');
+    expect(bench().step('finishing')?.cautions).toContain('machines');
     expect(bench().step('blank')?.cautions).toEqual(expect.arrayContaining(['allergy', 'listed']));
     expect(bench().step('reaming')?.cautions).toContain('strings');
+  });
+
+  test('whatever cuts wood warns of its dust and of allergy; bone gives dust alone; marking and measuring give none', () => {
+    for (const { steps } of all) {
+      for (const { id, cautions } of steps) {
+        expect(cautions.includes('dust'), id).toBe(id !== 'marking' && id !== 'check');
+        expect(cautions.includes('allergy'), id).toBe(cautions.includes('dust') && id !== 'saddle');
+        expect(new Set(cautions).size, id).toBe(cautions.length);
+      }
+    }
+  });
+
+  test('a machine that a step names, in its words or its needs, is warned of there; and nothing else is', () => {
+    const machine = /drill press|hand drill|bandsaw|sander|buffing wheel|drum|\brouter\b(?! plane)|^saw$/m;
+    for (const { steps, workshop } of all) {
+      for (const { id, cautions, needs, work } of steps) {
+        const named = machine.test([...needs, ...work].join('\n'));
+        expect(cautions.includes('machines'), `${id} with ${JSON.stringify(workshop)}`).toBe(named);
+      }
+    }
+    for (const kind of ['drill press', 'router', 'saw', 'sander', 'buffing wheel'])
+      expect(CAUTIONS.machines.text).toContain(kind);
+  });
+
+  test('the first step says that strength figures compare, and promise nothing', () => {
+    for (const { steps } of all) expect(steps[0]?.cautions).toContain('strength');
+    expect(CAUTIONS.strength.text).toMatch(/comparing .*not a guarantee/);
   });
 
   test('a cutter wider than the slot is refused, unless the slot is cut by hand', () => {

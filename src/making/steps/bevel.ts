@@ -46,7 +46,7 @@ export function bevel({ design, workshop, left }: Job): Step | undefined {
         : []),
     ],
     check: 'Diameter of every bevel with the calliper’s jaws, along the bridge: all alike.',
-    cautions: press ? ['machines', 'first'] : ['first'],
+    cautions: press ? ['dust', 'machines', 'first'] : ['dust', 'first'],
     needs: press ? ['drill press', 'countersink', 'fixture'] : ['hand countersink', 'calliper'],
     template: undefined,
   };

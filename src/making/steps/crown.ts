@@ -60,7 +60,7 @@ export function crown(job: Job): Step {
     ],
     check:
       'The gauge along the top, before and behind the slot; the slot’s depth in the middle and at its ends.',
-    cautions: ['dust', 'allergy', 'first'],
+    cautions: ['dust', 'first'],
     needs: ['block plane', 'hollow sanding block', 'crown gauge', 'calliper'],
     template: 'crown-gauge',
   };

@@ -34,7 +34,7 @@ export function drilling({ design: { pins }, curves, workshop, low, face }: Job)
       ),
     ],
     check: `Measure all ${curves.pins.length} holes with the drill’s shank or a pin gauge, and look through them along the square.`,
-    cautions: ['machines', 'dust', 'first'],
+    cautions: ['dust', 'machines', 'first'],
     needs: press
       ? ['drill press', 'fixture', 'backing board']
       : ['hand drill', 'guide block', 'backing board', 'clamps'],

@@ -24,7 +24,7 @@ export function finishing({ left }: Job): Step {
       }),
     ],
     check: 'Thickness at the middle and at the tips again, in the light of a low lamp.',
-    cautions: ['dust', 'allergy', 'first'],
+    cautions: ['dust', 'machines', 'first'],
     needs: ['abrasive papers', 'block', 'buffing wheel or cloth'],
     template: undefined,
   };

@@ -35,7 +35,7 @@ export function outline({ design: { footprint: f }, workshop, left }: Job): Step
       ...(curved ? [size('wing', 'Depth at the wings', f.depthWing)] : []),
     ],
     check: 'Length and depths with a calliper, edges with a square against the lower face.',
-    cautions: ['dust', 'machines', 'first'],
+    cautions: machine ? ['dust', 'machines', 'first'] : ['dust', 'first'],
     needs: machine
       ? ['bandsaw', 'sander', 'square', 'calliper']
       : ['hand saw', 'files', 'square', 'calliper'],

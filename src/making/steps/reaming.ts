@@ -35,7 +35,7 @@ export function reaming({ design, workshop }: Job): Step | undefined {
       }),
     ],
     check: 'Each pin stands alike over the surface, by eye along the row and by calliper.',
-    cautions: ['strings', 'first'],
+    cautions: ['dust', 'strings', 'first'],
     needs: byDepth ? ['reamer', 'collar', 'pins'] : ['reamer', 'pins', 'calliper'],
     template: undefined,
   };

@@ -17,7 +17,7 @@ export function slot(job: Job): Step {
       ...sizes(job, router ? slotJig(job).width : job.curves.slot.width),
     ],
     check: `The saddle blank slides in by hand and does not lean. Depth in the middle${job.curves.slot.floorRadius === undefined ? ' and at both ends' : ''} with the calliper’s tail along the wall.`,
-    cautions: router ? ['machines', 'dust', 'first'] : ['dust', 'first'],
+    cautions: router ? ['dust', 'machines', 'first'] : ['dust', 'first'],
     needs: router
       ? ['router', 'flat-ended cutter', 'jig with fence and stops', 'shim', 'calliper']
       : ['knife', 'straightedge', 'fine saw', 'chisel', 'router plane or depth gauge'],

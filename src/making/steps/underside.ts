@@ -52,7 +52,7 @@ export function underside({ design, curves: { underside: glue }, face }: Job): S
     check: flat
       ? 'A straightedge shows no light along, across and from corner to corner.'
       : 'Straightedge and feeler gauge in the middle; then the bridge on the soundboard in its place: no light anywhere.',
-    cautions: ['dust', 'allergy', 'first'],
+    cautions: ['dust', 'first'],
     needs: flat
       ? ['flat plate', 'straightedge', 'calliper']
       : ['radius block', 'straightedge', 'feeler gauges', 'calliper'],

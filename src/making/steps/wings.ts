@@ -17,15 +17,15 @@ export function wings(job: Job): Step {
       machine
         ? 'Saw outside the line on the bandsaw, the bridge on its glue face’s edge in a fixture; leave the blend full.'
         : 'Saw outside the line by hand, or plane the wing down across its ends; leave the blend full.',
-      `Work the blend with a drum or a round file of its radius, ${hollow ? 'scrape the wing’s hollow down from the straight saw line' : 'file the run straight'}, and round the shoulder over into the crown.`,
+      `Work the blend with a ${machine ? 'drum' : 'round file'} of its radius, ${hollow ? 'scrape the wing’s hollow down from the straight saw line' : 'file the run straight'}, and round the shoulder over into the crown.`,
     ],
     settings: lines(job),
     check:
       'Thickness at both tips with a calliper, and the template along the front edge: no light under it.',
-    cautions: machine ? ['machines', 'dust', 'first'] : ['dust', 'first'],
+    cautions: machine ? ['dust', 'machines', 'first'] : ['dust', 'first'],
     needs: machine
       ? ['bandsaw', 'fixture', 'drum sander', 'files', 'calliper']
-      : ['fine saw', 'files', 'scraper', 'calliper'],
+      : ['fine saw', 'plane', 'round and flat files', 'scraper', 'calliper'],
     template: 'elevation',
   };
 }
