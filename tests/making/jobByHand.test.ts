@@ -9,8 +9,10 @@ import { surfaceFigures } from '../../models/surface/figures.ts';
 import { acceptDesign } from '../../src/design/acceptDesign.ts';
 import { jobByHand } from '../../src/making/jobByHand.ts';
 import { usualWorkshop } from '../../src/making/workshop.ts';
+import { outlineTemplate } from '../../src/sheets/templates/outlineTemplate.ts';
 import { CAUTIONS } from '../../src/trade/cautions.ts';
 import { change, designText, thrown } from '../support/change.ts';
+import { dejaVu } from '../support/dejaVu.ts';
 import { acceptedDesigns } from '../support/designs.ts';
 import { anyTools, bench, benchOf } from './onBench.ts';
 
@@ -347,6 +349,27 @@ describe('top, wings and the whole', () => {
       expect(one.value(`saddle.showing-${i + 1}`)).toBeCloseTo(z - topHeight(curves.profile, x), 9);
       expect(one.value(`saddle.height-${i + 1}`)).toBeCloseTo(z - (9.5 - 5), 9);
     });
+  });
+});
+
+describe('the outline is worked to a line that is the finished one', () => {
+  test.each(['machine', 'hand'] as const)(
+    'by %s: what is left beside it is what the sizes are larger by',
+    (outline) => {
+      const one = bench({ 'footprint.length': 150 }, { outline, finishAllowance: 0.15 });
+      const [, said = ''] = /within ([\d.]+) mm of it/.exec(one.step('outline')?.work.join(' ') ?? '') ?? [];
+      expect(one.value('outline.length')).toBeCloseTo(150 + 2 * Number(said), 9);
+      const bare = bench({}, { outline, finishAllowance: 0 }).step('outline');
+      expect(bare?.work.join(' ')).toMatch(/(sand|scrape) to it/);
+    },
+  );
+
+  test('the template says the same', () => {
+    const { notes, inks } = outlineTemplate(bench().accepted, dejaVu);
+    expect(notes[0]).toMatch(/line is the finished outline: .* to within what is left for finishing/);
+    expect(inks).toContainEqual(
+      expect.objectContaining({ layer: 'outline', chain: bench().accepted.curves.outline }),
+    );
   });
 });
 

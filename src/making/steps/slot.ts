@@ -3,6 +3,10 @@ import { depthFromTouch, depthPasses, type SlotJig, slotJig } from '../slotJig.t
 import { angle, count, length, type Setting, type Step } from '../step.ts';
 import { general, SLOT_ANGLE, SLOT_DEPTH, SLOT_WIDTH, within } from '../tolerances.ts';
 
+/** What a slot with round ends may be longer, mm; a stop has half of it, outward. */
+const LONGER = 0.3;
+const AIR = 'own: the saddle may have air at its ends, never none';
+
 /** Cutting the saddle slot into the flat blank. */
 export function slot(job: Job): Step {
   const router = job.workshop.slot === 'router';
@@ -70,7 +74,11 @@ function floorWords(radius: number | undefined): readonly string[] {
 
 function jigSettings({ workshop, curves }: Job, jig: SlotJig): readonly Setting[] {
   const { cutter, baseWidth, jigLength } = workshop;
-  const half = curves.slot.halfLength;
+  const { halfLength: half, roundEnds } = curves.slot;
+  const outward = (size: number, share: number) =>
+    roundEnds
+      ? { minus: 0, plus: share * LONGER, ground: 'own: the slot’s length comes out of it' }
+      : general(size);
   return [
     angle('slot.shim-angle', 'Shim angle', jig.shimAngle, {
       formula: 'the slot’s angle',
@@ -96,19 +104,19 @@ function jigSettings({ workshop, curves }: Job, jig: SlotJig): readonly Setting[
         ]
       : []),
     length('slot.stop', 'Stops, from the slot’s middle along it, each way', jig.stop, {
-      formula: `half the slot ${half.toFixed(2)}${curves.slot.roundEnds ? ` − half the cutter ${(cutter / 2).toFixed(3)}` : ''} + half the base ${baseWidth / 2}`,
-      tolerance: general(jig.stop),
+      formula: `half the slot ${half.toFixed(2)}${roundEnds ? ` − half the cutter ${(cutter / 2).toFixed(3)}` : ''} + half the base ${baseWidth / 2}`,
+      tolerance: outward(jig.stop, 1 / 2),
     }),
     length('slot.stops-apart', 'Stop to stop', 2 * jig.stop, {
       formula: 'twice that',
-      tolerance: general(2 * jig.stop),
+      tolerance: outward(2 * jig.stop, 1),
     }),
     ...(jig.stopBeyond === undefined
       ? []
       : [
           length('slot.stop-beyond', 'Each stop beyond the slot’s end', jig.stopBeyond, {
             formula: 'half the base − half the cutter',
-            tolerance: general(jig.stopBeyond),
+            tolerance: outward(jig.stopBeyond, 1 / 2),
           }),
         ]),
   ];
@@ -190,11 +198,7 @@ function sizes({ curves: { slot } }: Job, width: number): readonly Setting[] {
       ? [
           length('slot.length', 'Length over its round ends', 2 * slot.halfLength, {
             formula: 'as designed',
-            tolerance: {
-              minus: 0,
-              plus: 0.3,
-              ground: 'own: the saddle may have air at its ends, never none',
-            },
+            tolerance: { minus: 0, plus: LONGER, ground: AIR },
           }),
         ]
       : []),

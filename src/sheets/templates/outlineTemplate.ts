@@ -36,7 +36,7 @@ export function outlineTemplate(accepted: AcceptedDesign, typeface: Typeface): A
     title: 'Template: outline',
     box: marks.box,
     notes: [
-      'Glue it on the flat top of the blank, its long centre line along the grain. Saw outside the line, then file and sand to it.',
+      'Glue it on the flat top of the blank, its long centre line along the grain. The line is the finished outline: saw outside it, then file and sand to within what is left for finishing.',
       'Crosses and centre lines lie on those of the drilling template.',
     ],
     inks: [...fixed, ...lettered(toward(box), fixed, marks.box, typeface)],
