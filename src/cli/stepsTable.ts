@@ -1,3 +1,4 @@
+import { groundText } from '../making/groundText.ts';
 import { fixed } from '../making/step.ts';
 import { toleranceText } from '../making/toleranceText.ts';
 import type { DesignSteps, SettingSteps } from './stepsOf.ts';
@@ -40,7 +41,7 @@ function settings(all: readonly SettingSteps[]): readonly string[] {
   const judged = all.some(({ judgement }) => judgement !== null);
   const unit = (one: SettingSteps, value: number) =>
     `${fixed(value, one.decimals)}${one.unit === '' || one.unit === '°' ? one.unit : ` ${one.unit}`}`;
-  return textTable(
+  const [heads = '', ...rows] = textTable(
     ['', 'wanted', 'tolerance', ...(judged ? ['measured', ''] : [])],
     all.map((one) => [
       one.label,
@@ -48,7 +49,11 @@ function settings(all: readonly SettingSteps[]): readonly string[] {
       one.tolerance ? toleranceText(one.tolerance, one) : '',
       ...(judged ? [one.measured === null ? '' : unit(one, one.measured), one.judgement?.text ?? ''] : []),
     ]),
-  ).filter((line, i) => i > 0 || line.trim() !== '');
+  );
+  const grounds = all.map((one) =>
+    wrapText(groundText(one), WIDTH - 2 * IN.length - 2).map((line) => IN + IN + line),
+  );
+  return [heads, ...rows.flatMap((row, i) => [row, ...(grounds[i] ?? [])])];
 }
 
 function listed(texts: readonly string[]): readonly string[] {

@@ -17,6 +17,7 @@ import {
 import { standing } from '../sheets/text/standing.ts';
 import { textPages } from '../sheets/text/textPages.ts';
 import { CAUTIONS, type CautionId, cautionFor } from '../trade/cautions.ts';
+import { groundText } from './groundText.ts';
 import { isMeasured } from './isMeasured.ts';
 import { fixed, type Setting, type Step } from './step.ts';
 import { toleranceText } from './toleranceText.ts';
@@ -194,7 +195,7 @@ function settingRow(setting: Setting, measured: boolean, page: Edges, typeface: 
   const label = { left: page.left + INDENT, right: at.wanted - WANTED };
   const said = stacked([
     textBlock(setting.label, { ...label, height: BODY }, typeface),
-    textBlock(setting.formula, { ...label, height: SMALL }, typeface),
+    textBlock(groundText(setting), { ...label, height: SMALL }, typeface),
     gap(0.8),
   ]);
   const wanted = `${fixed(value, decimals)}${unit === '' || unit === '°' ? unit : ` ${unit}`}`;

@@ -9,6 +9,9 @@ export interface Tolerance {
   readonly ground: string;
 }
 
+/** How a setting is known: `set` is what the builder typed into the design or the workshop. */
+export type SettingKnown = Known | 'set';
+
 /** One number to set or to measure. */
 export interface Setting {
   /** `step.name`, unique in a job and stable: measured values are kept under it. */
@@ -17,9 +20,9 @@ export interface Setting {
   readonly value: number;
   readonly unit: 'mm' | '°' | 'g' | '';
   readonly decimals: number;
-  /** How it comes about. */
+  /** How it comes about; of what is set, by whom. */
   readonly formula: string;
-  readonly known: Known;
+  readonly known: SettingKnown;
   /** Undefined for what is only set, or only told. */
   readonly tolerance: Tolerance | undefined;
 }
@@ -62,7 +65,7 @@ export interface Step {
 
 interface Said {
   readonly formula: string;
-  readonly known?: Known;
+  readonly known?: SettingKnown;
   readonly tolerance?: Tolerance;
   readonly decimals?: number;
 }
@@ -84,6 +87,9 @@ export const length = setting('mm', 2);
 export const angle = setting('°', 2);
 export const count = setting('', 0);
 export const mass = setting('g', 1);
+
+/** The ground of a number that is the design's own. */
+export const AS_DESIGNED = { formula: 'as designed', known: 'set' } as const;
 
 /** A number with a fixed count of decimals, a true minus, and never a minus before nothing. */
 export function fixed(value: number, decimals: number): string {

@@ -67,6 +67,19 @@ describe('every job', () => {
     }
   });
 
+  test('says of a number that somebody typed whose it is, and of no other that it is designed', () => {
+    const typed = /^as designed|as set in the workshop/;
+    for (const { steps, accepted } of all) {
+      for (const { id, formula, known, value } of steps.flatMap((s) => s.settings)) {
+        expect(typed.test(formula), `${id}: ${formula}`).toBe(known === 'set');
+        const numbers = [accepted.design, usualWorkshop(accepted.design.saddle.slotWidth)];
+        // what is designed is a number of the design, not one made out of it
+        if (formula.startsWith('as designed') && id !== 'slot.shim-angle')
+          expect(JSON.stringify(numbers), `${id} ${value}`).toContain(`${value}`);
+      }
+    }
+  });
+
   test('has ids of its own for every setting, under its step’s', () => {
     for (const { steps } of all) {
       const ids = steps.flatMap((step) => step.settings.map(({ id }) => id));

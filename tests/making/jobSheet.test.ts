@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { STARTER_FILES } from '../../src/cli/starterFiles.ts';
 import { acceptDesign } from '../../src/design/acceptDesign.ts';
+import { groundText } from '../../src/making/groundText.ts';
 import { isMeasured } from '../../src/making/isMeasured.ts';
 import { jobByHand } from '../../src/making/jobByHand.ts';
 import { jobSheet } from '../../src/making/jobSheet.ts';
@@ -63,7 +64,10 @@ describe('the job by hand on paper', () => {
     const text = flat(pages.map(pageText).join('\n'));
     for (const [i, step] of steps.entries()) {
       expect(text).toContain(`${i + 1}. ${step.title}`);
-      for (const { label } of step.settings) expect(text).toContain(label.split(',')[0]);
+      for (const setting of step.settings) {
+        expect(text).toContain(setting.label.split(',')[0]);
+        expect(text).toContain(groundText(setting));
+      }
       for (const line of step.work) expect(text).toContain(line);
     }
     const boxes = pages.flatMap(({ inks }) => inks).filter((ink) => ink.kind === 'line' && ink.closed);

@@ -1,15 +1,7 @@
+import { groundText } from '../../making/groundText.ts';
 import { fixed, type Setting } from '../../making/step.ts';
 import { toleranceText } from '../../making/toleranceText.ts';
-import type { Known } from '../../trade/formula.ts';
 import type { Verdict } from './measuredIn.ts';
-
-const KNOWN: Readonly<Record<Known, string>> = {
-  read: 'read at its source',
-  quoted: 'read in a quotation',
-  memory: 'from memory, not looked up',
-  derived: 'derived here',
-  practice: 'common practice',
-};
 
 interface SettingLineProps {
   readonly setting: Setting;
@@ -22,15 +14,13 @@ interface SettingLineProps {
 
 /** One number to set or to measure; its name opens to where it comes from. */
 export function SettingLine({ setting, measurable, typed, verdict, onMeasure }: SettingLineProps) {
-  const { id, label, value, unit, decimals, formula, known, tolerance } = setting;
+  const { id, label, value, unit, decimals, tolerance } = setting;
   const wanted = `${fixed(value, decimals)}${unit === '' || unit === '°' ? unit : ` ${unit}`}`;
   return (
     <div className="setting" data-setting={id}>
       <details>
         <summary>{label}</summary>
-        <p className="setting-ground">
-          {formula}; {KNOWN[known]}.{tolerance && ` Tolerance: ${tolerance.ground}.`}
-        </p>
+        <p className="setting-ground">{groundText(setting)}</p>
       </details>
       <span className="wanted">{wanted}</span>
       <span className="tolerance">{tolerance && toleranceText(tolerance, setting)}</span>

@@ -1,5 +1,5 @@
 import type { Job } from '../job.ts';
-import { length, type Step } from '../step.ts';
+import { AS_DESIGNED, length, type Step } from '../step.ts';
 import { PIN_HOLE } from '../tolerances.ts';
 
 /** Half the point angle of a usual twist drill, degrees: 118° in all, common practice. */
@@ -22,7 +22,7 @@ export function drilling({ design: { pins }, curves, workshop, low, face }: Job)
       'A fresh piece of board under every hole, or its edge breaks out.',
     ],
     settings: [
-      length('drilling.diameter', 'Drill', pins.drill, { formula: 'as designed', tolerance: PIN_HOLE }),
+      length('drilling.diameter', 'Drill', pins.drill, { ...AS_DESIGNED, tolerance: PIN_HOLE }),
       length(
         'drilling.stop',
         press ? 'Depth stop, point below the upper face' : 'Collar on the drill, point below the upper face',

@@ -15,8 +15,8 @@ export function finishing({ left }: Job): Step {
     ],
     settings: [
       length('finishing.allowance', 'To come off top and edges', left, {
-        formula: 'left at every step before',
-        known: 'practice',
+        formula: 'as set in the workshop: left at every step before',
+        known: 'set',
       }),
       count('finishing.grit', 'Last grit', GRITS[GRITS.length - 1] ?? 600, {
         formula: 'then buffed',

@@ -1,6 +1,6 @@
 import { depthFrom, type Job } from '../job.ts';
 import { depthFromTouch, depthPasses, type SlotJig, slotJig } from '../slotJig.ts';
-import { angle, count, length, type Setting, type Step } from '../step.ts';
+import { AS_DESIGNED, angle, count, length, type Setting, type Step } from '../step.ts';
 import { general, SLOT_ANGLE, SLOT_DEPTH, SLOT_WIDTH, within } from '../tolerances.ts';
 
 /** What a slot with round ends may be longer, mm; a stop has half of it, outward. */
@@ -81,7 +81,8 @@ function jigSettings({ workshop, curves }: Job, jig: SlotJig): readonly Setting[
       : general(size);
   return [
     angle('slot.shim-angle', 'Shim angle', jig.shimAngle, {
-      formula: 'the slot’s angle',
+      formula: 'as designed: the slot’s angle',
+      known: 'set',
       tolerance: SLOT_ANGLE,
     }),
     length('slot.shim-height', `Shim rises over ${jigLength} mm`, jig.shimHeight, {
@@ -128,7 +129,7 @@ function bed({ design }: Job): readonly Setting[] {
   const over = design.footprint.depthCentre;
   return [
     angle('slot.tilt', 'Slot leans toward the pins', tilt, {
-      formula: 'as designed',
+      ...AS_DESIGNED,
       tolerance: within(0.5, 'own: half a degree moves a crown by less than 0.05 mm'),
     }),
     length('slot.bed-rise', 'Back edge raised over the front edge', over * Math.tan((tilt * Math.PI) / 180), {
@@ -191,13 +192,14 @@ function sizes({ curves: { slot } }: Job, width: number): readonly Setting[] {
       formula:
         width === slot.width
           ? 'as designed'
-          : `the cutter’s; ${slot.width} as designed: fit the saddle to it`,
+          : `the cutter’s, as set in the workshop; ${slot.width} as designed: fit the saddle to it`,
+      known: 'set',
       tolerance: SLOT_WIDTH,
     }),
     ...(slot.roundEnds
       ? [
           length('slot.length', 'Length over its round ends', 2 * slot.halfLength, {
-            formula: 'as designed',
+            ...AS_DESIGNED,
             tolerance: { minus: 0, plus: LONGER, ground: AIR },
           }),
         ]

@@ -29,7 +29,8 @@ export function underside({ design, curves: { underside: glue }, face }: Job): S
         ? []
         : [
             length('underside.radius', 'Radius block', glue.radius, {
-              formula: design.underside.shape === 'follows' ? 'the soundboard’s' : 'as designed',
+              formula: `as designed${design.underside.shape === 'follows' ? ': the soundboard’s' : ''}`,
+              known: 'set',
               decimals: 0,
             }),
             gap('gap', 'Gap in the middle under a straightedge from tip to tip', long, glue.radius),

@@ -1,7 +1,7 @@
 import { topHeight } from '../../../models/curves/topHeight.ts';
 import { sagitta } from '../../trade/sagitta.ts';
 import type { Job } from '../job.ts';
-import { angle, length, type Setting, type Step } from '../step.ts';
+import { AS_DESIGNED, angle, length, type Setting, type Step } from '../step.ts';
 import { general, within } from '../tolerances.ts';
 
 /** Sawing the wings down from the block and blending them into it. */
@@ -75,7 +75,7 @@ function lines({ design, curves: { profile }, left }: Job): readonly Setting[] {
           ),
         ]
       : []),
-    length('wings.blend', 'Radius of the blend', top.blend, { formula: 'as designed', decimals: 1 }),
-    length('wings.shoulder', 'Radius of the shoulder', top.shoulder, { formula: 'as designed', decimals: 1 }),
+    length('wings.blend', 'Radius of the blend', top.blend, { ...AS_DESIGNED, decimals: 1 }),
+    length('wings.shoulder', 'Radius of the shoulder', top.shoulder, { ...AS_DESIGNED, decimals: 1 }),
   ];
 }
