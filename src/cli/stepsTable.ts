@@ -1,6 +1,6 @@
 import { groundText } from '../making/groundText.ts';
-import { fixed } from '../making/step.ts';
 import { toleranceText } from '../making/toleranceText.ts';
+import { measure } from '../report/said.ts';
 import type { DesignSteps, SettingSteps } from './stepsOf.ts';
 import { textTable } from './textTable.ts';
 import { wrapText } from './wrapText.ts';
@@ -39,8 +39,7 @@ function stepLines(step: DesignSteps['steps'][number]): readonly string[] {
 function settings(all: readonly SettingSteps[]): readonly string[] {
   if (all.length === 0) return [];
   const judged = all.some(({ judgement }) => judgement !== null);
-  const unit = (one: SettingSteps, value: number) =>
-    `${fixed(value, one.decimals)}${one.unit === '' || one.unit === '°' ? one.unit : ` ${one.unit}`}`;
+  const unit = (one: SettingSteps, value: number) => measure(value, one.unit, one.decimals);
   const [heads = '', ...rows] = textTable(
     ['', 'wanted', 'tolerance', ...(judged ? ['measured', ''] : [])],
     all.map((one) => [

@@ -1,10 +1,11 @@
 import { curvesBox } from '../../models/curves/curvesBox.ts';
 import { massG, surfaceFigures } from '../../models/surface/figures.ts';
 import type { AcceptedDesign } from '../design/acceptDesign.ts';
+import { fixed } from '../report/said.ts';
 import { type CautionId, cautionFor } from '../trade/cautions.ts';
 import { holeCuts } from './holes.ts';
 import type { Order } from './order.ts';
-import { fixed, type Tolerance } from './step.ts';
+import type { Tolerance } from './step.ts';
 import {
   CROWN,
   MOUTH,

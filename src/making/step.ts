@@ -1,3 +1,4 @@
+import type { TemplateId } from '../sheets/templates/templateTitles.ts';
 import type { CautionId } from '../trade/cautions.ts';
 import type { Known } from '../trade/formula.ts';
 
@@ -26,9 +27,6 @@ export interface Setting {
   /** Undefined for what is only set, or only told. */
   readonly tolerance: Tolerance | undefined;
 }
-
-/** The papers that a step works from. */
-export type TemplateId = 'outline' | 'drilling' | 'elevation' | 'saddle' | 'underside-gauge' | 'crown-gauge';
 
 export type StepId =
   | 'blank'
@@ -60,6 +58,7 @@ export interface Step {
   /** What can hurt here: said by `cautionFor`, with the timber's name. */
   readonly cautions: readonly CautionId[];
   readonly needs: readonly string[];
+  /** The id of the sheet that it works from. */
   readonly template: TemplateId | undefined;
 }
 
@@ -90,11 +89,3 @@ export const mass = setting('g', 1);
 
 /** The ground of a number that is the design's own. */
 export const AS_DESIGNED = { formula: 'as designed', known: 'set' } as const;
-
-/** A number with a fixed count of decimals, a true minus, and never a minus before nothing. */
-export function fixed(value: number, decimals: number): string {
-  return value
-    .toFixed(decimals)
-    .replace(/^-(?=[0.]+$)/, '')
-    .replace('-', '−');
-}

@@ -1,4 +1,5 @@
-import { fixed, type Setting, type Tolerance } from './step.ts';
+import { fixed } from '../report/said.ts';
+import type { Setting, Tolerance } from './step.ts';
 
 /** A tolerance as it stands beside its value: `±0.10`, `+0.05 −0.00`, with as many decimals as tell something. */
 export function toleranceText({ minus, plus }: Tolerance, { decimals }: Pick<Setting, 'decimals'>): string {

@@ -2,11 +2,11 @@ import { handSign } from '../../models/curves/slot.ts';
 import { slotReach } from '../../models/curves/slotReach.ts';
 import { massG, surfaceFigures } from '../../models/surface/figures.ts';
 import type { AcceptedDesign } from '../design/acceptDesign.ts';
+import { fixed } from '../report/said.ts';
 import { centsError } from '../trade/centsError.ts';
 import { actionOf, type EndHeights } from '../trade/endHeights.ts';
 import { crowns } from '../trade/fit/crowns.ts';
 import { jobByHand } from './jobByHand.ts';
-import { fixed } from './step.ts';
 import type { Workshop } from './workshop.ts';
 
 /** Measured values by the id of their setting. */

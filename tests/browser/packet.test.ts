@@ -28,7 +28,7 @@ describe('files for the shop, by the page', () => {
       'Write DXF': [`${SAFE}_as-drilled_plan.dxf`, ''],
       'Write the drawing': [`${SAFE}_drawing.pdf`, '%PDF-'],
       'Write the templates': [`${SAFE}_templates.pdf`, '%PDF-'],
-      'Write the job sheet': [`${SAFE}_job-by-hand.pdf`, '%PDF-'],
+      'Write the job by hand': [`${SAFE}_job-by-hand.pdf`, '%PDF-'],
       'Write CSV': [`${SAFE}_dimensions.csv`, ''],
       'Write JSON': [`${SAFE}_dimensions.json`, '{'],
       'Save the design': [`${SAFE}.pinbridge.json`, '{'],

@@ -109,10 +109,10 @@ describe('the shim, by turning the bridge', () => {
     ];
     const [[u0 = 0, v0 = 0], [u1 = 0, v1 = 0]] = [turned(-50), turned(50)];
     const edgeAt = (u: number) => v0 + ((v1 - v0) * (u - u0)) / (u1 - u0);
-    // a stop just clear of the edge over the jig's length
+    // a rail just clear of the edge over the jig's length
     const ends = [edgeAt(-160), edgeAt(160)];
-    const stop = shimSide === 'front' ? Math.max(...ends) : Math.min(...ends);
-    const gaps = ends.map((v) => Math.abs(stop - v));
+    const rail = shimSide === 'front' ? Math.max(...ends) : Math.min(...ends);
+    const gaps = ends.map((v) => Math.abs(rail - v));
     expect(Math.max(...gaps), 'its height').toBeCloseTo(one.value('slot.shim-height'), 9);
     // the gap opens over the jig's length by the angle between fence and edge
     const opening = Math.atan(Math.abs((gaps[1] ?? 0) - (gaps[0] ?? 0)) / 320);

@@ -1,6 +1,7 @@
 import { groundText } from '../../making/groundText.ts';
-import { fixed, type Setting } from '../../making/step.ts';
+import type { Setting } from '../../making/step.ts';
 import { toleranceText } from '../../making/toleranceText.ts';
+import { measure } from '../../report/said.ts';
 import type { Verdict } from './measuredIn.ts';
 
 interface SettingLineProps {
@@ -15,14 +16,13 @@ interface SettingLineProps {
 /** One number to set or to measure; its name opens to where it comes from. */
 export function SettingLine({ setting, measurable, typed, verdict, onMeasure }: SettingLineProps) {
   const { id, label, value, unit, decimals, tolerance } = setting;
-  const wanted = `${fixed(value, decimals)}${unit === '' || unit === '°' ? unit : ` ${unit}`}`;
   return (
     <div className="setting" data-setting={id}>
       <details>
         <summary>{label}</summary>
         <p className="setting-ground">{groundText(setting)}</p>
       </details>
-      <span className="wanted">{wanted}</span>
+      <span className="wanted">{measure(value, unit, decimals)}</span>
       <span className="tolerance">{tolerance && toleranceText(tolerance, setting)}</span>
       {measurable && (
         <input

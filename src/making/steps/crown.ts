@@ -64,6 +64,6 @@ export function crown(job: Job): Step {
       'The gauge along the top, before and behind the slot; the slot’s depth in the middle and at its ends.',
     cautions: ['dust', 'first'],
     needs: ['block plane', 'hollow sanding block', 'crown gauge', 'calliper'],
-    template: 'crown-gauge',
+    template: 'gauges',
   };
 }

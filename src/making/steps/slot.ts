@@ -23,7 +23,7 @@ export function slot(job: Job): Step {
     check: `The saddle blank slides in by hand and does not lean. Depth in the middle${job.curves.slot.floorRadius === undefined ? ' and at both ends' : ''} with the calliper’s tail along the wall.`,
     cautions: router ? ['dust', 'machines', 'first'] : ['dust', 'first'],
     needs: router
-      ? ['router', 'flat-ended cutter', 'jig with fence and stops', 'shim', 'calliper']
+      ? ['router', 'flat-ended cutter', 'jig with rail, fence and stops', 'shim', 'calliper']
       : ['knife', 'straightedge', 'fine saw', 'chisel', 'router plane or depth gauge'],
     template: 'drilling',
   };
@@ -38,8 +38,8 @@ function withRouter({ design, curves, workshop }: Job, jig: SlotJig): readonly s
   const { slot } = curves;
   return [
     jig.thickEnd
-      ? `Lay the shim between the jig’s stop and ${edge}, thick end to the ${jig.thickEnd}. The slot’s line then runs along the fence.`
-      : `Set ${edge} against the jig’s stop: this slot is square to the centre line and needs no shim.`,
+      ? `Lay the shim between the jig’s rail and ${edge}, thick end to the ${jig.thickEnd}. The slot’s line then runs along the fence.`
+      : `Set ${edge} against the jig’s rail: this slot is square to the centre line and needs no shim.`,
     ...(slot.tilt > 0
       ? [
           'Put a wedge under the bridge so that its back edge stands higher: the walls then stand upright under the cutter.',

@@ -57,6 +57,6 @@ export function underside({ design, curves: { underside: glue }, face }: Job): S
     needs: flat
       ? ['flat plate', 'straightedge', 'calliper']
       : ['radius block', 'straightedge', 'feeler gauges', 'calliper'],
-    template: flat ? undefined : 'underside-gauge',
+    template: flat ? undefined : 'gauges',
   };
 }

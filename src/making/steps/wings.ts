@@ -13,7 +13,7 @@ export function wings(job: Job): Step {
     id: 'wings',
     title: 'Wings',
     work: [
-      'Glue the elevation template on the front edge, or strike the saw line from the tip to where the blend begins.',
+      'Glue the template of crown and wings on the front edge, or strike the saw line from the tip to where the blend begins.',
       machine
         ? 'Saw outside the line on the bandsaw, the bridge on its glue face’s edge in a fixture; leave the blend full.'
         : 'Saw outside the line by hand, or plane the wing down across its ends; leave the blend full.',
@@ -26,7 +26,7 @@ export function wings(job: Job): Step {
     needs: machine
       ? ['bandsaw', 'fixture', 'drum sander', 'files', 'calliper']
       : ['fine saw', 'plane', 'round and flat files', 'scraper', 'calliper'],
-    template: 'elevation',
+    template: 'front',
   };
 }
 
