@@ -52,6 +52,9 @@ describe('as JSON', () => {
       .find(({ id }: { id: string }) => id === 'slot.depth');
     expect(depth).toMatchObject({ unit: 'mm', measure: true, measured: null, judgement: null });
     expect(depth.value).toBeCloseTo(5.8, 6);
+    const wings = printed.steps.find(({ id }: { id: string }) => id === 'wings');
+    expect(wings.template, 'the id of a sheet').toBe('front');
+    expect(wings.settings).toContainEqual(expect.objectContaining({ id: 'wings.blend', known: 'set' }));
   });
 
   test('several designs are one array', async () => {

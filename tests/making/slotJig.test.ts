@@ -6,6 +6,7 @@ import { topHeight } from '../../models/curves/topHeight.ts';
 import { jobOf } from '../../src/making/job.ts';
 import { judgeMeasured } from '../../src/making/judgeMeasured.ts';
 import { depthPasses, slotJig } from '../../src/making/slotJig.ts';
+import { WORKSHOP } from '../../src/making/workshop.ts';
 import type { Changes } from '../support/change.ts';
 import { acceptedDesigns } from '../support/designs.ts';
 import { anyTools, type Bench, bench, benchOf } from './onBench.ts';
@@ -126,6 +127,20 @@ describe('the shim, by turning the bridge', () => {
 
   test('its angle is the slot’s: 300 mm × tan 2.9° = 15.197', () => {
     expect(bench({ 'saddle.angle': 2.9 }).value('slot.shim-height')).toBeCloseTo(15.19734, 4);
+  });
+
+  test('the jig’s rail is no stop: stops stand at the slot’s two ends alone', () => {
+    for (const shimSide of ['front', 'back'] as const) {
+      const straight = { 'footprint.backEdge': 'straight' };
+      const { work = [], settings = [] } = bench(straight, { shimSide }).step('slot') ?? {};
+      expect(work[0]).toContain(`between the jig’s rail and the bridge’s ${shimSide} edge`);
+      for (const line of work.filter((one) => /\bstops?\b/.test(one)))
+        expect(line).toMatch(/a stop at either end|from stop to stop/);
+      const stops = settings.filter(({ label }) => /\bstops?\b/i.test(label)).map(({ id }) => id);
+      expect(stops).toEqual(['slot.stop', 'slot.stops-apart', 'slot.stop-beyond']);
+    }
+    const { jigLength, shimSide } = WORKSHOP;
+    expect([jigLength, shimSide].map(({ help }) => help).join(' ')).not.toMatch(/\bstop/);
   });
 
   test('a slot square to the centre line needs none', () => {

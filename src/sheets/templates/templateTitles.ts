@@ -7,5 +7,5 @@ export const templateTitles = {
   gauges: 'Templates: gauges',
 } as const;
 
-/** The id of a template's sheet; one that is too long for a page has parts, `outline-A` and so on. */
+/** The id of a template's sheet; one that is too long for a page has parts, `outline-1` and so on. */
 export type TemplateId = keyof typeof templateTitles;
