@@ -39,7 +39,7 @@ several, in their order, without those that failed. No solid is built. - reads a
   steps[]               in working order: id, title, work (what to do), check (what to measure), needs,
                         template (the sheet it works from, or null), and
     cautions[]          what can hurt: title, text
-    settings[]          id, label, value, unit, decimals, formula, known (how), and
+    settings[]          id, label, value, unit, decimals, formula, known (how; set: as typed), and
       tolerance         minus, plus, ground; null for what is only set or told
       measure           whether it is one to measure
       measured          what was; null when it was not

@@ -1,4 +1,5 @@
-import { fixed } from '../making/step.ts';
+import { groundText } from '../making/groundText.ts';
+import { measure } from '../report/said.ts';
 import { toleranceText } from '../trade/toleranceText.ts';
 import type { DesignSteps, SettingSteps } from './stepsOf.ts';
 import { textTable } from './textTable.ts';
@@ -38,9 +39,8 @@ function stepLines(step: DesignSteps['steps'][number]): readonly string[] {
 function settings(all: readonly SettingSteps[]): readonly string[] {
   if (all.length === 0) return [];
   const judged = all.some(({ judgement }) => judgement !== null);
-  const unit = (one: SettingSteps, value: number) =>
-    `${fixed(value, one.decimals)}${one.unit === '' || one.unit === '°' ? one.unit : ` ${one.unit}`}`;
-  return textTable(
+  const unit = (one: SettingSteps, value: number) => measure(value, one.unit, one.decimals);
+  const [heads = '', ...rows] = textTable(
     ['', 'wanted', 'tolerance', ...(judged ? ['measured', ''] : [])],
     all.map((one) => [
       one.label,
@@ -48,7 +48,11 @@ function settings(all: readonly SettingSteps[]): readonly string[] {
       one.tolerance ? toleranceText(one.tolerance) : '',
       ...(judged ? [one.measured === null ? '' : unit(one, one.measured), one.judgement?.text ?? ''] : []),
     ]),
-  ).filter((line, i) => i > 0 || line.trim() !== '');
+  );
+  const grounds = all.map((one) =>
+    wrapText(groundText(one), WIDTH - 2 * IN.length - 2).map((line) => IN + IN + line),
+  );
+  return [heads, ...rows.flatMap((row, i) => [row, ...(grounds[i] ?? [])])];
 }
 
 function listed(texts: readonly string[]): readonly string[] {

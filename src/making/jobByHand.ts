@@ -49,5 +49,11 @@ const ORDER = [
  */
 export function jobByHand(accepted: AcceptedDesign, workshop: Workshop): readonly Step[] {
   const job = jobOf(accepted, workshop);
-  return ORDER.flatMap((make) => make(job) ?? []);
+  return ORDER.flatMap((make) => make(job) ?? []).map(withAllergy);
+}
+
+/** Whose dust harms the lungs may make allergic too, wherever that dust is the bridge's wood: a saddle's is not. */
+function withAllergy(step: Step): Step {
+  if (step.id === 'saddle') return step;
+  return { ...step, cautions: step.cautions.flatMap((id) => (id === 'dust' ? [id, 'allergy'] : [id])) };
 }

@@ -1,12 +1,12 @@
 import { curvesBox } from '../../models/curves/curvesBox.ts';
 import { massG, surfaceFigures } from '../../models/surface/figures.ts';
 import type { AcceptedDesign } from '../design/acceptDesign.ts';
+import { fixed } from '../report/said.ts';
 import { type CautionId, cautionFor } from '../trade/cautions.ts';
 import { TOLERANCES } from '../trade/tolerances.ts';
 import { toleranceText } from '../trade/toleranceText.ts';
 import { holeCuts } from './holes.ts';
 import type { Order } from './order.ts';
-import { fixed } from './step.ts';
 
 /** One part of a page. */
 export interface NoteSection {
@@ -134,7 +134,7 @@ function remarkLines({ remarks }: Order): readonly string[] {
 }
 
 /** What can hurt where wood is milled. */
-const CARE: readonly CautionId[] = ['dust', 'allergy', 'listed', 'machines', 'first'];
+const CARE: readonly CautionId[] = ['dust', 'allergy', 'listed', 'machines', 'strength', 'first'];
 
 function careLines({ design }: AcceptedDesign): readonly string[] {
   return CARE.map((id) => {

@@ -1,8 +1,10 @@
 import type { AcceptedDesign } from '../design/acceptDesign.ts';
+import { measure } from '../report/said.ts';
 import { fingerprint } from '../sheets/fingerprint.ts';
 import { boxLines, frameBox } from '../sheets/paper/frame.ts';
 import { SMALL, words } from '../sheets/paper/inks.ts';
 import type { Ink, Paper, Sheet, Typeface } from '../sheets/sheet.ts';
+import { templateTitles } from '../sheets/templates/templateTitles.ts';
 import { pageHead } from '../sheets/text/pageHead.ts';
 import {
   baseLine,
@@ -18,8 +20,9 @@ import { standing } from '../sheets/text/standing.ts';
 import { textPages } from '../sheets/text/textPages.ts';
 import { CAUTIONS, type CautionId, cautionFor } from '../trade/cautions.ts';
 import { toleranceText } from '../trade/toleranceText.ts';
+import { groundText } from './groundText.ts';
 import { isMeasured } from './isMeasured.ts';
-import { fixed, type Setting, type Step } from './step.ts';
+import type { Setting, Step } from './step.ts';
 
 export interface PageOptions {
   readonly paper: Paper;
@@ -37,16 +40,6 @@ const INDENT = 7;
 const PARAGRAPH = 0.7;
 /** Widths of the last three columns, mm. */
 const [WANTED, TOLERANCE, BOX] = [25, 28, 30];
-
-/** Titles of the sheets that steps work from. */
-const TEMPLATES: Readonly<Record<NonNullable<Step['template']>, string>> = {
-  outline: 'Template: outline',
-  drilling: 'Template: drilling and slot',
-  elevation: 'Template: crown and wings',
-  saddle: 'Template: saddle',
-  'underside-gauge': 'Templates: gauges',
-  'crown-gauge': 'Templates: gauges',
-};
 
 /**
  * The job by hand as pages to take to the bench: what can hurt first, then each step with a box to tick, its settings and
@@ -118,7 +111,7 @@ function stepRows(step: Step, number: number, page: Edges, typeface: Typeface): 
   };
   const needs = [
     `Needs: ${step.needs.join(', ')}.`,
-    ...(step.template ? [`Sheet “${TEMPLATES[step.template]}”.`] : []),
+    ...(step.template ? [`Sheet “${templateTitles[step.template]}”.`] : []),
   ].join(' ');
   const take = step.cautions.map((id) => CAUTIONS[id].title).join(', ');
   const care = boxed(
@@ -194,10 +187,10 @@ function settingRow(setting: Setting, measured: boolean, page: Edges, typeface: 
   const label = { left: page.left + INDENT, right: at.wanted - WANTED };
   const said = stacked([
     textBlock(setting.label, { ...label, height: BODY }, typeface),
-    textBlock(setting.formula, { ...label, height: SMALL }, typeface),
+    textBlock(groundText(setting), { ...label, height: SMALL }, typeface),
     gap(0.8),
   ]);
-  const wanted = `${fixed(value, decimals)}${unit === '' || unit === '°' ? unit : ` ${unit}`}`;
+  const wanted = measure(value, unit, decimals);
   const height = Math.max(said.height, measured ? MEASURED + 1 : 0);
   return {
     height,

@@ -1,4 +1,5 @@
-import { fixed, type Setting } from './step.ts';
+import { measure } from '../report/said.ts';
+import type { Setting } from './step.ts';
 
 /** What a measured value is beside its setting, in the setting's unit. */
 export interface Judgement {
@@ -25,8 +26,7 @@ export function judgeMeasured(setting: Setting, measured: number): Judgement {
   if (!Number.isFinite(measured)) throw new RangeError(`${setting.id}: ${measured} is not a measured value`);
   const off = measured - setting.value;
   const { tolerance, decimals, unit } = setting;
-  const say = (value: number) =>
-    `${fixed(Math.abs(value), READ)}${unit === '' || unit === '°' ? unit : ` ${unit}`}`;
+  const say = (value: number) => measure(Math.abs(value), unit, READ);
   const way = off > 0 ? 'more' : 'less';
   const told = Math.abs(off) < 0.005 ? 'as wanted' : `${say(off)} ${way} than wanted`;
   if (!tolerance) return { off, beyond: 0, within: undefined, text: told };

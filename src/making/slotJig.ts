@@ -29,7 +29,7 @@ const NEARLY = 0.05;
  * Derived, plane geometry. The cutter turns in the middle of a base that slides along a fence parallel to the slot, so a
  * pass lies half the base from the fence. Stops are set for the base's edge: the cutter's edge reaches the slot's end when
  * its centre is half a cutter short of it, and the base's edge is then half a base further; for a slot that runs out its
- * centre goes to the end. The bridge is turned under the fence by a shim between the jig's stop and one of its edges.
+ * centre goes to the end. The bridge is turned under the fence by a shim between the jig's rail and one of its edges.
  */
 export function slotJig(job: Job): SlotJig {
   const { design, curves, workshop } = job;

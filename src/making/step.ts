@@ -1,6 +1,10 @@
+import type { TemplateId } from '../sheets/templates/templateTitles.ts';
 import type { CautionId } from '../trade/cautions.ts';
 import type { Known } from '../trade/formula.ts';
 import type { Tolerance } from '../trade/tolerances.ts';
+
+/** How a setting is known: `set` is what the builder typed into the design or the workshop. */
+export type SettingKnown = Known | 'set';
 
 /** One number to set or to measure. */
 export interface Setting {
@@ -10,15 +14,12 @@ export interface Setting {
   readonly value: number;
   readonly unit: 'mm' | '°' | 'g' | '';
   readonly decimals: number;
-  /** How it comes about. */
+  /** How it comes about; of what is set, by whom. */
   readonly formula: string;
-  readonly known: Known;
+  readonly known: SettingKnown;
   /** Undefined for what is only set, or only told. */
   readonly tolerance: Tolerance | undefined;
 }
-
-/** The papers that a step works from. */
-export type TemplateId = 'outline' | 'drilling' | 'elevation' | 'saddle' | 'underside-gauge' | 'crown-gauge';
 
 export type StepId =
   | 'blank'
@@ -50,12 +51,13 @@ export interface Step {
   /** What can hurt here: said by `cautionFor`, with the timber's name. */
   readonly cautions: readonly CautionId[];
   readonly needs: readonly string[];
+  /** The id of the sheet that it works from. */
   readonly template: TemplateId | undefined;
 }
 
 interface Said {
   readonly formula: string;
-  readonly known?: Known;
+  readonly known?: SettingKnown;
   readonly tolerance?: Tolerance;
   readonly decimals?: number;
 }
@@ -78,10 +80,5 @@ export const angle = setting('°', 2);
 export const count = setting('', 0);
 export const mass = setting('g', 1);
 
-/** A number with a fixed count of decimals, a true minus, and never a minus before nothing. */
-export function fixed(value: number, decimals: number): string {
-  return value
-    .toFixed(decimals)
-    .replace(/^-(?=[0.]+$)/, '')
-    .replace('-', '−');
-}
+/** The ground of a number that is the design's own. */
+export const AS_DESIGNED = { formula: 'as designed', known: 'set' } as const;

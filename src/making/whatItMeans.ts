@@ -1,11 +1,12 @@
 import { handSign } from '../../models/curves/slot.ts';
+import { slotReach } from '../../models/curves/slotReach.ts';
 import { massG, surfaceFigures } from '../../models/surface/figures.ts';
 import type { AcceptedDesign } from '../design/acceptDesign.ts';
+import { fixed } from '../report/said.ts';
 import { centsError } from '../trade/centsError.ts';
 import { actionOf, type EndHeights } from '../trade/endHeights.ts';
 import { crowns } from '../trade/fit/crowns.ts';
 import { jobByHand } from './jobByHand.ts';
-import { fixed } from './step.ts';
 import type { Workshop } from './workshop.ts';
 
 /** Measured values by the id of their setting. */
@@ -130,8 +131,8 @@ export function whatItMeans(accepted: AcceptedDesign, workshop: Workshop, measur
 
 /** How the slot lies otherwise, from its two ends' distances to the back edge: longer is nearer to the nut. */
 function slotOff({ curves, design }: AcceptedDesign, treble: number, bass: number) {
-  const { slot, profile } = curves;
-  const half = slot.roundEnds ? slot.halfLength * Math.cos(slot.angle) : profile.crownEnd;
+  const { slot } = curves;
+  const half = slotReach(curves) * Math.cos(slot.angle);
   const slope = Math.tan((design.saddle.angle * Math.PI) / 180);
   const steeper = (treble - bass) / (2 * half);
   return {
@@ -183,7 +184,7 @@ function inWords(
   }
   if (Math.abs(thicker) >= UNSEEN) {
     out.push(
-      `The block bends ${fixed(Math.abs(stiffness - 1) * 100, 0)} % ${stiffness > 1 ? 'less' : 'more'} easily than designed: stiffness goes with thickness cubed. That compares two bridges, and promises no strength.`,
+      `The block is ${fixed(Math.abs(stiffness - 1) * 100, 0)} % ${stiffness > 1 ? 'stiffer' : 'less stiff'} than designed: stiffness goes with thickness cubed. That compares two bridges, and promises no strength.`,
     );
   }
   if (Math.abs(woodUnder - wood) >= UNSEEN) {

@@ -19,9 +19,16 @@ export function signed(value: number, decimals: number, write = fixed): string {
 
 /** A number with its unit as a person reads it, without needless decimals. */
 export function said(value: number, unit: string, decimals = 2): string {
-  const number = plain(value, decimals);
-  return unit === '' || unit === '°' ? `${number}${unit}` : `${number} ${unit}`;
+  return withUnit(plain(value, decimals), unit);
 }
+
+/** A number with its unit and all its decimals, as it is set and measured. */
+export function measure(value: number, unit: string, decimals: number): string {
+  return withUnit(fixed(value, decimals), unit);
+}
+
+const withUnit = (number: string, unit: string) =>
+  unit === '' || unit === '°' ? `${number}${unit}` : `${number} ${unit}`;
 
 /** mm, to a hundredth. */
 export const mm = (value: number) => said(value, 'mm');

@@ -85,7 +85,7 @@ export type Ink =
 
 /** One page at its own scale. */
 export interface Sheet {
-  /** Stable and short, part of file names: `drawing`, `outline`. */
+  /** Stable and short, part of file names: `views`, `outline`. */
   readonly id: string;
   readonly title: string;
   readonly paper: Paper;

@@ -25,11 +25,15 @@ export const CAUTIONS = {
   },
   machines: {
     title: 'Machines',
-    text: 'Hold a small part in a fixture, never by hand, on a drill press or router. Keep screws and clamps out of the cutter’s path, and the cutter within its rated speed.',
+    text: 'Hold a small part in a fixture, never by hand, on a drill press, router, saw, sander or buffing wheel. Keep screws and clamps out of the cutter’s path, and the cutter within its rated speed.',
   },
   strings: {
     title: 'Strings',
     text: 'A steel string pulls as much as a bucket of water weighs, a set several times that. Wear eye protection, and slacken strings before cutting them.',
+  },
+  strength: {
+    title: 'Strength',
+    text: 'Strength figures are for comparing designs with each other, not a guarantee.',
   },
   first: {
     title: 'First of all',

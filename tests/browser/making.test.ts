@@ -75,7 +75,7 @@ describe('making, by the page', () => {
     await cutter.fill('5');
     await expect.poll(() => page.locator('#workshop-cutter-problem').textContent()).toContain('At most');
     expect(await page.locator('.step').count()).toBeGreaterThan(12);
-    expect(await page.getByRole('button', { name: 'Job sheet as PDF' }).isDisabled()).toBe(true);
+    expect(await page.getByRole('button', { name: 'Job by hand as PDF' }).isDisabled()).toBe(true);
     await cutter.fill('3/32 in');
     await expect.poll(() => page.locator('#workshop-cutter-problem').textContent()).toBe('');
     expect(await cutter.isVisible(), 'stays open under the caret').toBe(true);
@@ -99,14 +99,14 @@ describe('making, by the page', () => {
     await expect.poll(() => page.locator('.job-state').textContent()).toContain('0 of');
   });
 
-  test('a step leads to its template, and the job sheet is saved', async ({ page }) => {
+  test('a step leads to its template, and the job by hand is saved', async ({ page }) => {
     await page
       .locator('[data-step="drilling"]')
-      .getByRole('button', { name: 'Sheet: drilling template' })
+      .getByRole('button', { name: 'Template: drilling and slot' })
       .click();
     await page.locator('.page-paper.front[data-sheet="drilling"] svg').waitFor({ timeout: 60_000 });
     await turnTo(page, 'Making');
-    const { name, bytes } = await saved(page, page.getByRole('button', { name: 'Job sheet as PDF' }));
+    const { name, bytes } = await saved(page, page.getByRole('button', { name: 'Job by hand as PDF' }));
     expect(name).toBe('Untitled-bridge_job-by-hand.pdf');
     expect(bytes.subarray(0, 5).toString('latin1')).toBe('%PDF-');
     expect(bytes.length).toBeGreaterThan(10_000);

@@ -30,7 +30,7 @@ describe('files for the shop, by the page', () => {
       'Write the drawing': [`${SAFE}_as-drilled_drawing.pdf`, '%PDF-'],
       'Write the templates': [`${SAFE}_templates.pdf`, '%PDF-'],
       'Write the SVGs': [`${SAFE}_as-drilled_sheets-svg.zip`, 'PK'],
-      'Write the job sheet': [`${SAFE}_job-by-hand.pdf`, '%PDF-'],
+      'Write the job by hand': [`${SAFE}_job-by-hand.pdf`, '%PDF-'],
       'Write CSV': [`${SAFE}_dimensions.csv`, ''],
       'Write JSON': [`${SAFE}_dimensions.json`, '{'],
       'Save the design': [`${SAFE}.pinbridge.json`, '{'],

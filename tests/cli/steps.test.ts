@@ -4,6 +4,7 @@ import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { run } from '../../src/cli/run.ts';
 import { acceptDesign } from '../../src/design/acceptDesign.ts';
+import { groundText } from '../../src/making/groundText.ts';
 import { jobByHand } from '../../src/making/jobByHand.ts';
 import { usualWorkshop } from '../../src/making/workshop.ts';
 import { fingerprint } from '../../src/sheets/fingerprint.ts';
@@ -51,6 +52,9 @@ describe('as JSON', () => {
       .find(({ id }: { id: string }) => id === 'slot.depth');
     expect(depth).toMatchObject({ unit: 'mm', measure: true, measured: null, judgement: null });
     expect(depth.value).toBeCloseTo(5.8, 6);
+    const wings = printed.steps.find(({ id }: { id: string }) => id === 'wings');
+    expect(wings.template, 'the id of a sheet').toBe('front');
+    expect(wings.settings).toContainEqual(expect.objectContaining({ id: 'wings.blend', known: 'set' }));
   });
 
   test('several designs are one array', async () => {
@@ -91,7 +95,10 @@ test('as a list for a terminal, no line wider than 100 columns but for judgement
   expect(exit).toBe(0);
   expect(out).toMatch(new RegExp(`^Plain · design ${fingerprint(plain)} · lengths in mm\n`));
   expect(out).toMatch(/Planed thickness +\d+\.\d\d mm +±0\.1\b/);
-  expect(out.replace(/\s+/g, ' ')).toContain(`Dust: ${CAUTIONS.dust.text}`);
+  const flat = out.replace(/\s+/g, ' ');
+  expect(flat).toContain(`Dust: ${CAUTIONS.dust.text}`);
+  for (const setting of jobByHand(acceptDesign(plain), usualWorkshop(3.2)).flatMap((s) => s.settings))
+    expect(flat, setting.id).toContain(groundText(setting));
   expect(out.split('\n').filter((line) => line.length > 100)).toEqual([]);
   const judged = await call(at('plain.json'), '--table', '--measured', at('measured.json'));
   expect(judged.out).toMatch(/±0\.1 +9\.70 mm +0\.20 mm more than wanted: outside by 0\.10 mm/);

@@ -9,7 +9,10 @@ import { surfaceFigures } from '../../models/surface/figures.ts';
 import { acceptDesign } from '../../src/design/acceptDesign.ts';
 import { jobByHand } from '../../src/making/jobByHand.ts';
 import { usualWorkshop } from '../../src/making/workshop.ts';
+import { outlineTemplate } from '../../src/sheets/templates/outlineTemplate.ts';
+import { CAUTIONS } from '../../src/trade/cautions.ts';
 import { change, designText, thrown } from '../support/change.ts';
+import { dejaVu } from '../support/dejaVu.ts';
 import { acceptedDesigns } from '../support/designs.ts';
 import { anyTools, bench, benchOf } from './onBench.ts';
 
@@ -60,6 +63,19 @@ describe('every job', () => {
         expect(Math.min(tolerance.minus, tolerance.plus), where).toBeGreaterThanOrEqual(0);
         expect(Math.max(tolerance.minus, tolerance.plus), where).toBeGreaterThan(0);
         expect(tolerance.ground, where).toMatch(/\S/);
+      }
+    }
+  });
+
+  test('says of a number that somebody typed whose it is, and of no other that it is designed', () => {
+    const typed = /^as designed|as set in the workshop/;
+    for (const { steps, accepted } of all) {
+      for (const { id, formula, known, value } of steps.flatMap((s) => s.settings)) {
+        expect(typed.test(formula), `${id}: ${formula}`).toBe(known === 'set');
+        const numbers = [accepted.design, usualWorkshop(accepted.design.saddle.slotWidth)];
+        // what is designed is a number of the design, not one made out of it
+        if (formula.startsWith('as designed') && id !== 'slot.shim-angle')
+          expect(JSON.stringify(numbers), `${id} ${value}`).toContain(`${value}`);
       }
     }
   });
@@ -349,6 +365,27 @@ describe('top, wings and the whole', () => {
   });
 });
 
+describe('the outline is worked to a line that is the finished one', () => {
+  test.each(['machine', 'hand'] as const)(
+    'by %s: what is left beside it is what the sizes are larger by',
+    (outline) => {
+      const one = bench({ 'footprint.length': 150 }, { outline, finishAllowance: 0.15 });
+      const [, said = ''] = /within ([\d.]+) mm of it/.exec(one.step('outline')?.work.join(' ') ?? '') ?? [];
+      expect(one.value('outline.length')).toBeCloseTo(150 + 2 * Number(said), 9);
+      const bare = bench({}, { outline, finishAllowance: 0 }).step('outline');
+      expect(bare?.work.join(' ')).toMatch(/(sand|scrape) to it/);
+    },
+  );
+
+  test('the template says the same', () => {
+    const { notes, inks } = outlineTemplate(bench().accepted, dejaVu);
+    expect(notes[0]).toMatch(/line is the finished outline: .* to within what is left for finishing/);
+    expect(inks).toContainEqual(
+      expect.objectContaining({ layer: 'outline', chain: bench().accepted.curves.outline }),
+    );
+  });
+});
+
 describe('other tools, other words', () => {
   test('each choice says its own', () => {
     const words = (
@@ -372,12 +409,39 @@ describe('other tools, other words', () => {
   });
 
   test('machines warn of fixture and cutter, sanding of dust', () => {
-    expect(bench().step('slot')?.cautions).toEqual(['machines', 'dust', 'first']);
+    expect(bench().step('slot')?.cautions).toEqual(['dust', 'allergy', 'machines', 'first']);
     expect(bench({}, { slot: 'hand' }).step('slot')?.cautions).not.toContain('machines');
     expect(bench().step('drilling')?.cautions).toContain('machines');
-    expect(bench().step('finishing')?.cautions).toContain('dust');
+    expect(bench().step('finishing')?.cautions).toContain('machines');
     expect(bench().step('blank')?.cautions).toEqual(expect.arrayContaining(['allergy', 'listed']));
     expect(bench().step('reaming')?.cautions).toContain('strings');
+  });
+
+  test('whatever cuts wood warns of its dust and of allergy; bone gives dust alone; marking and measuring give none', () => {
+    for (const { steps } of all) {
+      for (const { id, cautions } of steps) {
+        expect(cautions.includes('dust'), id).toBe(id !== 'marking' && id !== 'check');
+        expect(cautions.includes('allergy'), id).toBe(cautions.includes('dust') && id !== 'saddle');
+        expect(new Set(cautions).size, id).toBe(cautions.length);
+      }
+    }
+  });
+
+  test('a machine that a step names, in its words or its needs, is warned of there; and nothing else is', () => {
+    const machine = /drill press|hand drill|bandsaw|sander|buffing wheel|drum|\brouter\b(?! plane)|^saw$/m;
+    for (const { steps, workshop } of all) {
+      for (const { id, cautions, needs, work } of steps) {
+        const named = machine.test([...needs, ...work].join('\n'));
+        expect(cautions.includes('machines'), `${id} with ${JSON.stringify(workshop)}`).toBe(named);
+      }
+    }
+    for (const kind of ['drill press', 'router', 'saw', 'sander', 'buffing wheel'])
+      expect(CAUTIONS.machines.text).toContain(kind);
+  });
+
+  test('the first step says that strength figures compare, and promise nothing', () => {
+    for (const { steps } of all) expect(steps[0]?.cautions).toContain('strength');
+    expect(CAUTIONS.strength.text).toMatch(/comparing .*not a guarantee/);
   });
 
   test('a cutter wider than the slot is refused, unless the slot is cut by hand', () => {

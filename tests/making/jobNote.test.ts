@@ -66,7 +66,7 @@ describe('as drilled or as reamed, with an allowance or none', () => {
 
 test('takes care, with the listed wood named when it is one', () => {
   const care = note().lines('Care');
-  for (const id of ['dust', 'allergy', 'listed', 'machines', 'first'] as const)
+  for (const id of ['dust', 'allergy', 'listed', 'machines', 'strength', 'first'] as const)
     expect(care).toContain(CAUTIONS[id].text);
   expect(care).toContain(CHOSEN_IS_LISTED);
   expect(note({}, { 'timber.name': 'Sugar maple' }).lines('Care')).not.toContain(CHOSEN_IS_LISTED);

@@ -1,12 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { STARTER_FILES } from '../../src/cli/starterFiles.ts';
 import { acceptDesign } from '../../src/design/acceptDesign.ts';
+import { groundText } from '../../src/making/groundText.ts';
 import { isMeasured } from '../../src/making/isMeasured.ts';
 import { jobByHand } from '../../src/making/jobByHand.ts';
 import { jobSheet } from '../../src/making/jobSheet.ts';
 import { readWorkshop, usualWorkshop } from '../../src/making/workshop.ts';
+import { allSheets } from '../../src/sheets/allSheets.ts';
 import { fingerprint } from '../../src/sheets/fingerprint.ts';
 import { PAPERS } from '../../src/sheets/sheet.ts';
+import { templateTitles } from '../../src/sheets/templates/templateTitles.ts';
 import { CAUTIONS } from '../../src/trade/cautions.ts';
 import { designText } from '../support/change.ts';
 import { dejaVu } from '../support/dejaVu.ts';
@@ -63,7 +66,10 @@ describe('the job by hand on paper', () => {
     const text = flat(pages.map(pageText).join('\n'));
     for (const [i, step] of steps.entries()) {
       expect(text).toContain(`${i + 1}. ${step.title}`);
-      for (const { label } of step.settings) expect(text).toContain(label.split(',')[0]);
+      for (const setting of step.settings) {
+        expect(text).toContain(setting.label.split(',')[0]);
+        expect(text).toContain(groundText(setting));
+      }
       for (const line of step.work) expect(text).toContain(line);
     }
     const boxes = pages.flatMap(({ inks }) => inks).filter((ink) => ink.kind === 'line' && ink.closed);
@@ -72,6 +78,21 @@ describe('the job by hand on paper', () => {
     // a box to tick and at least one for what was measured each, one round each caution, and one round them all
     const wanted = steps.length + measured.reduce((sum, n) => sum + Math.max(1, n), 0) + cautioned + 1;
     expect(boxes).toHaveLength(wanted);
+  });
+
+  test('the sheet that a step works from is one of the design’s, called on both papers by its own title', () => {
+    const accepted = acceptDesign(designText());
+    const sheets = allSheets(accepted, dejaVu, { ...options, units: 'mm', holes: 'drilled' });
+    const { pages, steps } = made(designText());
+    const text = flat(pages.map(pageText).join('\n'));
+    const ids = new Set(steps.flatMap(({ template }) => template ?? []));
+    expect([...ids].sort()).toEqual(['drilling', 'front', 'gauges', 'outline', 'saddle']);
+    for (const id of ids) {
+      const sheet = sheets.find((one) => one.id === id);
+      expect(sheet, id).toBeDefined();
+      expect(text, id).toContain(`Sheet “${sheet?.title}”.`);
+      expect(templateTitles[id]).toBe(sheet?.title);
+    }
   });
 
   test('what can hurt stands first, whole, and is named at each step where it can', () => {

@@ -4,7 +4,9 @@ import { distanceTo } from '../../models/curves/chain.ts';
 import { slotToPart } from '../../models/curves/slot.ts';
 import { topHeight } from '../../models/curves/topHeight.ts';
 import { jobOf } from '../../src/making/job.ts';
+import { judgeMeasured } from '../../src/making/judgeMeasured.ts';
 import { depthPasses, slotJig } from '../../src/making/slotJig.ts';
+import { WORKSHOP } from '../../src/making/workshop.ts';
 import type { Changes } from '../support/change.ts';
 import { acceptedDesigns } from '../support/designs.ts';
 import { anyTools, type Bench, bench, benchOf } from './onBench.ts';
@@ -66,6 +68,30 @@ test('a stop stands beyond the slot’s end by half the base less half the cutte
   expect(one.value('slot.fence')).toBeCloseTo(45, 9);
 });
 
+test('stops anywhere within their tolerances cut a slot within its own', () => {
+  for (const one of benches.filter(({ accepted }) => accepted.curves.slot.roundEnds)) {
+    const { cutter, baseWidth } = one.workshop;
+    const name = one.accepted.design.guitar.name;
+    const length = one.setting('slot.length');
+    /** Over the round ends, from the way that the base has between stops so far apart. */
+    const cut = (apart: number) => apart - baseWidth + cutter;
+    const judged = (apart: number) => judgeMeasured(length, cut(apart)).within;
+    for (const [id, stops] of [
+      ['slot.stop', 2],
+      ['slot.stop-beyond', 2],
+      ['slot.stops-apart', 1],
+    ] as const) {
+      const { tolerance, value } = one.setting(id);
+      if (!tolerance) throw new Error(`${id} has no tolerance`);
+      const apart = id === 'slot.stop-beyond' ? one.value('slot.length') + 2 * value : stops * value;
+      expect(judged(apart - stops * tolerance.minus), `${name}: ${id}, nearest`).toBe(true);
+      expect(judged(apart + stops * tolerance.plus), `${name}: ${id}, farthest`).toBe(true);
+      // no tighter than it need be
+      expect(stops * (tolerance.minus + tolerance.plus), id).toBeCloseTo(0.3, 9);
+    }
+  }
+});
+
 describe('the shim, by turning the bridge', () => {
   const cases: [Changes, 'front' | 'back'][] = [];
   for (const hand of ['right', 'left'])
@@ -84,11 +110,14 @@ describe('the shim, by turning the bridge', () => {
     ];
     const [[u0 = 0, v0 = 0], [u1 = 0, v1 = 0]] = [turned(-50), turned(50)];
     const edgeAt = (u: number) => v0 + ((v1 - v0) * (u - u0)) / (u1 - u0);
-    // a stop just clear of the edge over the jig's length
+    // a rail just clear of the edge over the jig's length
     const ends = [edgeAt(-160), edgeAt(160)];
-    const stop = shimSide === 'front' ? Math.max(...ends) : Math.min(...ends);
-    const gaps = ends.map((v) => Math.abs(stop - v));
+    const rail = shimSide === 'front' ? Math.max(...ends) : Math.min(...ends);
+    const gaps = ends.map((v) => Math.abs(rail - v));
     expect(Math.max(...gaps), 'its height').toBeCloseTo(one.value('slot.shim-height'), 9);
+    // the gap opens over the jig's length by the angle between fence and edge
+    const opening = Math.atan(Math.abs((gaps[1] ?? 0) - (gaps[0] ?? 0)) / 320);
+    expect((opening * 180) / Math.PI, 'its angle').toBeCloseTo(one.value('slot.shim-angle'), 9);
     const thickAtPlusU = (gaps[1] ?? 0) > (gaps[0] ?? 0);
     const trebleAtPlusU = changes['guitar.hand'] === 'right';
     const jig = slotJig(jobOf(one.accepted, one.workshop));
@@ -98,6 +127,20 @@ describe('the shim, by turning the bridge', () => {
 
   test('its angle is the slot’s: 300 mm × tan 2.9° = 15.197', () => {
     expect(bench({ 'saddle.angle': 2.9 }).value('slot.shim-height')).toBeCloseTo(15.19734, 4);
+  });
+
+  test('the jig’s rail is no stop: stops stand at the slot’s two ends alone', () => {
+    for (const shimSide of ['front', 'back'] as const) {
+      const straight = { 'footprint.backEdge': 'straight' };
+      const { work = [], settings = [] } = bench(straight, { shimSide }).step('slot') ?? {};
+      expect(work[0]).toContain(`between the jig’s rail and the bridge’s ${shimSide} edge`);
+      for (const line of work.filter((one) => /\bstops?\b/.test(one)))
+        expect(line).toMatch(/a stop at either end|from stop to stop/);
+      const stops = settings.filter(({ label }) => /\bstops?\b/i.test(label)).map(({ id }) => id);
+      expect(stops).toEqual(['slot.stop', 'slot.stops-apart', 'slot.stop-beyond']);
+    }
+    const { jigLength, shimSide } = WORKSHOP;
+    expect([jigLength, shimSide].map(({ help }) => help).join(' ')).not.toMatch(/\bstop/);
   });
 
   test('a slot square to the centre line needs none', () => {

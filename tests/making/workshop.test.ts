@@ -16,6 +16,18 @@ test('nothing given is the usual workshop', () => {
   expect(Object.keys(readWorkshop({})).sort()).toEqual(Object.keys(WORKSHOP).sort());
 });
 
+test('every label tells what it is about where it stands bare', () => {
+  const labels = Object.values(WORKSHOP).map(({ label }) => label);
+  expect(new Set(labels).size).toBe(labels.length);
+  for (const label of [
+    'Jig’s rail, length',
+    'Wood round the outline',
+    'Wood over the crown',
+    'Wood left for finishing',
+  ])
+    expect(labels).toContain(label);
+});
+
 test('lengths may be typed with their unit', () => {
   expect(readWorkshop({ cutter: '1/8 in', baseWidth: '4 in' })).toMatchObject({
     cutter: 3.175,

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { above, below, fixed, fromTo, mm, plain, said, signed } from '../../src/report/said.ts';
+import { above, below, fixed, fromTo, measure, mm, plain, said, signed } from '../../src/report/said.ts';
 
 test('a number is said without needless decimals, with a true minus and its unit', () => {
   expect([2, 2.5, 2.504, 100, -0.25, -0.001, 1050.1].map(mm)).toEqual([
@@ -21,6 +21,14 @@ test('a number with as many decimals as asked for, and with its sign', () => {
   expect([-0.5, 0.5, 0.0004, 0].map((value) => signed(value, 2))).toEqual(['−0.50', '+0.50', '0.00', '0.00']);
   expect([-0.5, 0.5, 10].map((value) => signed(value, 3, plain))).toEqual(['−0.5', '+0.5', '+10']);
   expect([plain(30), plain(100, 0), plain(0.1254, 3)]).toEqual(['30', '100', '0.125']);
+});
+
+test('a measure keeps its decimals; degrees stand close, other units apart, and what has none stays bare', () => {
+  expect(measure(5, 'mm', 2)).toBe('5.00 mm');
+  expect(measure(-0.004, 'mm', 2)).toBe('0.00 mm');
+  expect(measure(2.9, '°', 2)).toBe('2.90°');
+  expect(measure(26.32, 'g', 1)).toBe('26.3 g');
+  expect(measure(4, '', 0)).toBe('4');
 });
 
 test('a range says its unit once, but for degrees', () => {

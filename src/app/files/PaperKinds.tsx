@@ -6,7 +6,7 @@ import type { SheetsPart } from '../sheets/press.ts';
 import { useAppStore } from '../store/useApp.ts';
 import { FileKind } from './FileKind.tsx';
 import type { FilesProps } from './filesProps.ts';
-import { jobSheetOf } from './jobSheetOf.ts';
+import { jobByHandPdf } from './jobByHandPdf.ts';
 import { makeable } from './makeable.ts';
 
 /** What is printed and taken to the bench. */
@@ -54,11 +54,11 @@ export function PaperKinds({ holes, off, save }: FilesProps & { readonly holes: 
         onWrite={pictures}
       />
       <FileKind
-        title="Job sheet, PDF"
-        what="The job by hand step by step for the workshop under Making, with boxes to tick and to fill in."
-        act="Write the job sheet"
+        title="Job by hand, PDF"
+        what="Step by step for the workshop under Making, with boxes to tick and to fill in."
+        act="Write the job by hand"
         off={off}
-        onWrite={() => save('the job sheet', () => jobSheetOf(makeable(store), store.getState().session))}
+        onWrite={() => save('the job by hand', () => jobByHandPdf(makeable(store), store.getState().session))}
       />
     </>
   );

@@ -20,7 +20,6 @@ export function JobByHand({ accepted, stale }: { accepted: Accepted; stale: bool
     <>
       <JobHead
         accepted={accepted}
-        workshop={workshop}
         fingerprint={fingerprint}
         steps={steps}
         bench={bench}

@@ -1,17 +1,14 @@
 import { useState } from 'react';
-import { safeName } from '../../files/safeName.ts';
 import type { Step } from '../../making/step.ts';
-import type { Workshop } from '../../making/workshop.ts';
+import { jobByHandPdf } from '../files/jobByHandPdf.ts';
 import { useSaving } from '../files/useSaving.ts';
-import { loadPress } from '../sheets/loadPress.ts';
 import type { Accepted } from '../store/judge.ts';
 import type { Bench } from '../store/state.ts';
-import { useApp } from '../store/useApp.ts';
+import { useAppStore } from '../store/useApp.ts';
 import type { Verdict } from './measuredIn.ts';
 
 interface JobHeadProps {
   readonly accepted: Accepted;
-  readonly workshop: Workshop;
   readonly fingerprint: string;
   readonly steps: readonly Step[];
   readonly bench: Bench;
@@ -24,21 +21,14 @@ interface JobHeadProps {
 
 /** How far the job is, and what is done with it as a whole. */
 export function JobHead(props: JobHeadProps) {
-  const { accepted, workshop, fingerprint, steps, bench, verdicts, stale, off, onClear } = props;
-  const choice = useApp(({ session }) => session.papers);
+  const { accepted, fingerprint, steps, bench, verdicts, stale, off, onClear } = props;
+  const store = useAppStore();
   const { saving, outcome, save } = useSaving();
   const [sure, setSure] = useState(false);
   const done = steps.filter(({ id }) => bench.ticked.includes(id)).length;
   const outside = [...verdicts.values()].filter((one) => one.ok && one.judgement.within === false).length;
   const nothing = bench.ticked.length === 0 && Object.keys(bench.measured).length === 0;
-  const savePdf = () =>
-    save('the job sheet', async () => {
-      const press = await loadPress();
-      return {
-        name: `${safeName(accepted.design.guitar.name)}_job-by-hand.pdf`,
-        bytes: await press.jobPdf(accepted, workshop, choice),
-      };
-    });
+  const savePdf = () => save('the job by hand', () => jobByHandPdf(accepted, store.getState().session));
   return (
     <div className="job-head">
       <p className="job-state">
@@ -77,7 +67,7 @@ export function JobHead(props: JobHeadProps) {
         disabled={stale || off || saving !== undefined}
         onClick={() => void savePdf()}
       >
-        Job sheet as PDF
+        Job by hand as PDF
       </button>
     </div>
   );

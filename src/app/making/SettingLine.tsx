@@ -1,15 +1,8 @@
-import { fixed, type Setting } from '../../making/step.ts';
-import type { Known } from '../../trade/formula.ts';
+import { groundText } from '../../making/groundText.ts';
+import type { Setting } from '../../making/step.ts';
+import { measure } from '../../report/said.ts';
 import { toleranceText } from '../../trade/toleranceText.ts';
 import type { Verdict } from './measuredIn.ts';
-
-const KNOWN: Readonly<Record<Known, string>> = {
-  read: 'read at its source',
-  quoted: 'read in a quotation',
-  memory: 'from memory, not looked up',
-  derived: 'derived here',
-  practice: 'common practice',
-};
 
 interface SettingLineProps {
   readonly setting: Setting;
@@ -22,17 +15,14 @@ interface SettingLineProps {
 
 /** One number to set or to measure; its name opens to where it comes from. */
 export function SettingLine({ setting, measurable, typed, verdict, onMeasure }: SettingLineProps) {
-  const { id, label, value, unit, decimals, formula, known, tolerance } = setting;
-  const wanted = `${fixed(value, decimals)}${unit === '' || unit === '°' ? unit : ` ${unit}`}`;
+  const { id, label, value, unit, decimals, tolerance } = setting;
   return (
     <div className="setting" data-setting={id}>
       <details>
         <summary>{label}</summary>
-        <p className="setting-ground">
-          {formula}; {KNOWN[known]}.{tolerance && ` Tolerance: ${tolerance.ground}.`}
-        </p>
+        <p className="setting-ground">{groundText(setting)}</p>
       </details>
-      <span className="wanted">{wanted}</span>
+      <span className="wanted">{measure(value, unit, decimals)}</span>
       <span className="tolerance">{tolerance && toleranceText(tolerance)}</span>
       {measurable && (
         <input

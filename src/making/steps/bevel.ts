@@ -1,7 +1,7 @@
 import { within } from '../../trade/tolerances.ts';
 import { holeCuts } from '../holes.ts';
 import type { Job } from '../job.ts';
-import { angle, length, type Step } from '../step.ts';
+import { AS_DESIGNED, angle, length, type Step } from '../step.ts';
 
 /** Countersinking the pin holes before they are reamed; nothing without a bevel. */
 export function bevel({ design, workshop, left }: Job): Step | undefined {
@@ -26,13 +26,14 @@ export function bevel({ design, workshop, left }: Job): Step | undefined {
     ],
     settings: [
       length('bevel.diameter', 'Countersink to', cut, {
-        formula:
-          left > 0
-            ? `${pins.bevelDiameter} wanted + what finishing takes off a ${pins.bevelAngle}° cone, 2 × ${left} × tan ${pins.bevelAngle / 2}°`
-            : `${pins.bevelDiameter} wanted`,
+        ...(left > 0
+          ? {
+              formula: `${pins.bevelDiameter} wanted + what finishing takes off a ${pins.bevelAngle}° cone, 2 × ${left} × tan ${pins.bevelAngle / 2}°`,
+            }
+          : AS_DESIGNED),
         tolerance: off,
       }),
-      angle('bevel.angle', 'Countersink’s angle', pins.bevelAngle, { formula: 'as designed', decimals: 0 }),
+      angle('bevel.angle', 'Countersink’s angle', pins.bevelAngle, { ...AS_DESIGNED, decimals: 0 }),
       length('bevel.ring', 'Ring before reaming', (cut - pins.drill) / 2, {
         formula: `(${cut.toFixed(2)} − drill ${pins.drill.toFixed(2)}) / 2`,
         tolerance: off,
@@ -46,7 +47,7 @@ export function bevel({ design, workshop, left }: Job): Step | undefined {
         : []),
     ],
     check: 'Diameter of every bevel with the calliper’s jaws, along the bridge: all alike.',
-    cautions: press ? ['machines', 'first'] : ['first'],
+    cautions: press ? ['dust', 'machines', 'first'] : ['dust', 'first'],
     needs: press ? ['drill press', 'countersink', 'fixture'] : ['hand countersink', 'calliper'],
     template: undefined,
   };

@@ -30,7 +30,7 @@ export function blank({ design, curves, workshop, low, face }: Job): Step {
       }),
     ],
     check: 'Length, depth and thickness with a rule: none is less than said.',
-    cautions: ['dust', 'allergy', 'listed', 'machines', 'first'],
+    cautions: ['dust', 'listed', 'machines', 'strength', 'first'],
     needs: ['saw', 'rule'],
     template: undefined,
   };

@@ -1,6 +1,6 @@
 import { within } from '../../trade/tolerances.ts';
 import type { Job } from '../job.ts';
-import { length, type Step } from '../step.ts';
+import { AS_DESIGNED, length, type Step } from '../step.ts';
 
 /** Cutting the string channels; nothing without them. */
 export function channels({ design: { pins }, curves }: Job): Step | undefined {
@@ -14,12 +14,12 @@ export function channels({ design: { pins }, curves }: Job): Step | undefined {
     ],
     settings: [
       length('channels.length', 'Length, from the middle of the hole', pins.channelLength, {
-        formula: 'as designed',
+        ...AS_DESIGNED,
         tolerance: practice,
       }),
-      length('channels.width', 'Width', pins.channelWidth, { formula: 'as designed', tolerance: practice }),
+      length('channels.width', 'Width', pins.channelWidth, { ...AS_DESIGNED, tolerance: practice }),
       length('channels.depth', 'Depth at the middle of the hole', pins.channelDepth, {
-        formula: 'as designed',
+        ...AS_DESIGNED,
         tolerance: practice,
       }),
     ],

@@ -5,7 +5,7 @@ import { woodUnderSlot } from '../../report/woodUnderSlot.ts';
 import { general, TOLERANCES, within } from '../../trade/tolerances.ts';
 import { type Job, slotOn, trebleSign } from '../job.ts';
 import { slotJig } from '../slotJig.ts';
-import { length, mass, type Setting, type Step } from '../step.ts';
+import { AS_DESIGNED, length, mass, type Setting, type Step } from '../step.ts';
 
 /** The finished bridge measured over, before it is glued. */
 export function check(job: Job): Step {
@@ -32,6 +32,7 @@ function settings(job: Job): readonly Setting[] {
     return slotOn(job, u, z)[1] - edges.backMiddle;
   };
   const half = slotReach(curves);
+  const width = workshop.slot === 'router' ? slotJig(job).width : slot.width;
   const bySquare = 'from the back edge on the centre line, by square';
   const ends = (['treble', 'bass'] as const).map((end) =>
     length(
@@ -47,28 +48,30 @@ function settings(job: Job): readonly Setting[] {
   const grams = massG(volumeMm3, timber.density);
   return [
     length('check.length', 'Length', footprint.length, {
-      formula: 'as designed',
+      ...AS_DESIGNED,
       tolerance: general(footprint.length),
     }),
     length('check.depth', 'Depth on the centre line', footprint.depthCentre, {
-      formula: 'as designed',
+      ...AS_DESIGNED,
       tolerance: general(footprint.depthCentre),
     }),
     length('check.thickness', 'Thickness at the middle, beside the slot', top.thickness, {
-      formula: 'as designed',
+      ...AS_DESIGNED,
       tolerance: TOLERANCES.crown,
     }),
     length('check.tip', 'Thickness at the tips', top.tip, {
-      formula: 'as designed',
+      ...AS_DESIGNED,
       tolerance: within(0.2, 'common practice'),
     }),
-    length('check.slot-width', 'Slot’s width', workshop.slot === 'router' ? slotJig(job).width : slot.width, {
-      formula: 'as cut',
+    length('check.slot-width', 'Slot’s width', width, {
+      ...(width === slot.width
+        ? AS_DESIGNED
+        : { formula: 'the cutter’s, as set in the workshop', known: 'set' }),
       decimals: 3,
       tolerance: TOLERANCES['slot-width'],
     }),
     length('check.slot-depth', 'Slot’s depth in the middle, along its walls', saddle.depth, {
-      formula: 'as designed',
+      ...AS_DESIGNED,
       tolerance: TOLERANCES['slot-depth'],
     }),
     ...ends,
@@ -76,7 +79,7 @@ function settings(job: Job): readonly Setting[] {
       formula: 'its floor over the glue face, along both walls',
     }),
     length('check.pin-spread', 'First to last pin', pins.spread, {
-      formula: 'as designed',
+      ...AS_DESIGNED,
       tolerance: TOLERANCES['pin-place'],
     }),
     mass('check.mass', 'Mass, holes as drilled', grams, {

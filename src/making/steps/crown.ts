@@ -2,7 +2,7 @@ import { drop } from '../../../models/curves/profile.ts';
 import { topHeight } from '../../../models/curves/topHeight.ts';
 import { general, TOLERANCES, within } from '../../trade/tolerances.ts';
 import { depthFrom, type Job } from '../job.ts';
-import { length, type Step } from '../step.ts';
+import { AS_DESIGNED, length, type Step } from '../step.ts';
 
 /** Shaping the top of the middle block to its radius. */
 export function crown(job: Job): Step {
@@ -20,7 +20,9 @@ export function crown(job: Job): Step {
     ],
     settings: [
       length('crown.radius', 'Crown’s radius', profile.crownRadius, {
-        formula: design.top.crown === 'set' ? 'as designed' : 'the fretboard’s, carried on to the saddle',
+        ...(design.top.crown === 'set'
+          ? AS_DESIGNED
+          : { formula: 'the fretboard’s, carried on to the saddle' }),
         decimals: 1,
       }),
       length('crown.thickness', 'Thickness at the middle, beside the slot', thickness + left, {
@@ -54,14 +56,14 @@ export function crown(job: Job): Step {
           ]
         : []),
       length('crown.block', 'Length of the block', block, {
-        formula: 'as designed',
+        ...AS_DESIGNED,
         tolerance: general(block),
       }),
     ],
     check:
       'The gauge along the top, before and behind the slot; the slot’s depth in the middle and at its ends.',
-    cautions: ['dust', 'allergy', 'first'],
+    cautions: ['dust', 'first'],
     needs: ['block plane', 'hollow sanding block', 'crown gauge', 'calliper'],
-    template: 'crown-gauge',
+    template: 'gauges',
   };
 }

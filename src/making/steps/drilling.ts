@@ -1,6 +1,6 @@
 import { TOLERANCES } from '../../trade/tolerances.ts';
 import type { Job } from '../job.ts';
-import { length, type Step } from '../step.ts';
+import { AS_DESIGNED, length, type Step } from '../step.ts';
 
 /** Half the point angle of a usual twist drill, degrees: 118° in all, common practice. */
 const HALF_POINT = 59;
@@ -22,10 +22,7 @@ export function drilling({ design: { pins }, curves, workshop, low, face }: Job)
       'A fresh piece of board under every hole, or its edge breaks out.',
     ],
     settings: [
-      length('drilling.diameter', 'Drill', pins.drill, {
-        formula: 'as designed',
-        tolerance: TOLERANCES['pin-hole'],
-      }),
+      length('drilling.diameter', 'Drill', pins.drill, { ...AS_DESIGNED, tolerance: TOLERANCES['pin-hole'] }),
       length(
         'drilling.stop',
         press ? 'Depth stop, point below the upper face' : 'Collar on the drill, point below the upper face',
@@ -37,7 +34,7 @@ export function drilling({ design: { pins }, curves, workshop, low, face }: Job)
       ),
     ],
     check: `Measure all ${curves.pins.length} holes with the drill’s shank or a pin gauge, and look through them along the square.`,
-    cautions: ['machines', 'dust', 'first'],
+    cautions: ['dust', 'machines', 'first'],
     needs: press
       ? ['drill press', 'fixture', 'backing board']
       : ['hand drill', 'guide block', 'backing board', 'clamps'],

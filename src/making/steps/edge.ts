@@ -1,6 +1,6 @@
 import { within } from '../../trade/tolerances.ts';
 import type { Job } from '../job.ts';
-import { length, type Step } from '../step.ts';
+import { AS_DESIGNED, length, type Step } from '../step.ts';
 
 /** Breaking the edge round the top; nothing where it stays square. */
 export function edge({ curves }: Job): Step | undefined {
@@ -18,7 +18,7 @@ export function edge({ curves }: Job): Step | undefined {
     ],
     settings: [
       length('edge.size', round ? 'Radius' : 'Width on each face', made.size, {
-        formula: 'as designed',
+        ...AS_DESIGNED,
         tolerance: within(0.2, 'common practice'),
       }),
     ],

@@ -15,8 +15,8 @@ export function finishing({ left }: Job): Step {
     ],
     settings: [
       length('finishing.allowance', 'To come off top and edges', left, {
-        formula: 'left at every step before',
-        known: 'practice',
+        formula: 'as set in the workshop: left at every step before',
+        known: 'set',
       }),
       count('finishing.grit', 'Last grit', GRITS[GRITS.length - 1] ?? 600, {
         formula: 'then buffed',
@@ -24,7 +24,7 @@ export function finishing({ left }: Job): Step {
       }),
     ],
     check: 'Thickness at the middle and at the tips again, in the light of a low lamp.',
-    cautions: ['dust', 'allergy', 'first'],
+    cautions: ['dust', 'machines', 'first'],
     needs: ['abrasive papers', 'block', 'buffing wheel or cloth'],
     template: undefined,
   };

@@ -1,6 +1,6 @@
 import { TOLERANCES } from '../../trade/tolerances.ts';
 import { type Job, slotOn, trebleSign } from '../job.ts';
-import { length, type Setting, type Step } from '../step.ts';
+import { AS_DESIGNED, length, type Setting, type Step } from '../step.ts';
 
 /** Pin line, pins and slot, marked from the centre line and the back edge with square and straightedge. */
 export function marking(job: Job): Step {
@@ -39,7 +39,7 @@ function pinMarks({ design, curves, fit, edges, left }: Job): readonly Setting[]
       },
     ),
     length('marking.pin-spread', 'First to last pin, along their line', pins.spread, {
-      formula: 'as designed',
+      ...AS_DESIGNED,
       tolerance: TOLERANCES['pin-place'],
     }),
     ...(pins.spacing === 'equal'
@@ -53,7 +53,8 @@ function pinMarks({ design, curves, fit, edges, left }: Job): readonly Setting[]
     ...(pins.rows === 'two'
       ? [
           length('marking.row-gap', 'Front row to back row', pins.rowGap, {
-            formula: 'square to the pins’ line; every second pin stands in the back row',
+            formula: 'as designed, square to the pins’ line; every second pin stands in the back row',
+            known: 'set',
             tolerance: TOLERANCES['pin-place'],
           }),
         ]

@@ -13,6 +13,8 @@ export function outline({ design: { footprint: f }, workshop, left }: Job): Step
       formula: `${value} finished + 2 × ${left} for finishing`,
       tolerance: general(value),
     });
+  // the template's line is the finished outline
+  const near = left > 0 ? `within ${left} mm of it` : 'it';
   const curved = f.frontEdge !== 'straight' || f.backEdge !== 'straight';
   return {
     id: 'outline',
@@ -20,8 +22,8 @@ export function outline({ design: { footprint: f }, workshop, left }: Job): Step
     work: [
       'Draw a centre line square across the blank and down both edges. Glue the outline template on with its centre line on yours.',
       machine
-        ? 'Saw outside the line on the bandsaw, then sand to it with the table square to the drum or disc.'
-        : 'Saw outside the line by hand, then file and scrape to it, square to the faces.',
+        ? `Saw outside the line on the bandsaw, then sand to ${near} with the table square to the drum or disc.`
+        : `Saw outside the line by hand, then file and scrape to ${near}, square to the faces.`,
       'Keep a straight edge truly straight: marking and jig are set from it.',
     ],
     settings: [
@@ -35,7 +37,7 @@ export function outline({ design: { footprint: f }, workshop, left }: Job): Step
       ...(curved ? [size('wing', 'Depth at the wings', f.depthWing)] : []),
     ],
     check: 'Length and depths with a calliper, edges with a square against the lower face.',
-    cautions: ['dust', 'machines', 'first'],
+    cautions: machine ? ['dust', 'machines', 'first'] : ['dust', 'first'],
     needs: machine
       ? ['bandsaw', 'sander', 'square', 'calliper']
       : ['hand saw', 'files', 'square', 'calliper'],

@@ -11,6 +11,7 @@ export function reaming({ design, workshop }: Job): Step | undefined {
   const byDepth = workshop.reamBy === 'depth';
   const mouth = length('reaming.mouth', 'Diameter at the surface', pins.mouth, {
     formula: 'as designed: the cone carried up to the surface, inside the bevel',
+    known: 'set',
     tolerance: TOLERANCES.mouth,
   });
   const depth = length('reaming.depth', 'How far the reamer goes on from its first touch', travel, {
@@ -28,14 +29,18 @@ export function reaming({ design, workshop }: Job): Step | undefined {
     ],
     settings: [
       ...(byDepth ? [depth, mouth] : [mouth, depth]),
-      angle('reaming.angle', 'Reamer’s included angle', pins.taper, { formula: 'as the pins’', decimals: 1 }),
+      angle('reaming.angle', 'Reamer’s included angle', pins.taper, {
+        formula: 'as designed: the pins’',
+        known: 'set',
+        decimals: 1,
+      }),
       length('reaming.tenth', 'Depth for 0.1 mm of diameter', 0.1 / taper, {
         formula: `0.1 / (2·tan(${pins.taper}°/2))`,
         decimals: 3,
       }),
     ],
     check: 'Each pin stands alike over the surface, by eye along the row and by calliper.',
-    cautions: ['strings', 'first'],
+    cautions: ['dust', 'strings', 'first'],
     needs: byDepth ? ['reamer', 'collar', 'pins'] : ['reamer', 'pins', 'calliper'],
     template: undefined,
   };

@@ -1,7 +1,11 @@
 import { general, TOLERANCES, within } from '../../trade/tolerances.ts';
 import { depthFrom, type Job } from '../job.ts';
 import { depthFromTouch, depthPasses, type SlotJig, slotJig } from '../slotJig.ts';
-import { angle, count, length, type Setting, type Step } from '../step.ts';
+import { AS_DESIGNED, angle, count, length, type Setting, type Step } from '../step.ts';
+
+/** What a slot with round ends may be longer, mm; a stop has half of it, outward. */
+const LONGER = 0.3;
+const AIR = 'own: the saddle may have air at its ends, never none';
 
 /** Cutting the saddle slot into the flat blank. */
 export function slot(job: Job): Step {
@@ -17,9 +21,9 @@ export function slot(job: Job): Step {
       ...sizes(job, router ? slotJig(job).width : job.curves.slot.width),
     ],
     check: `The saddle blank slides in by hand and does not lean. Depth in the middle${job.curves.slot.floorRadius === undefined ? ' and at both ends' : ''} with the calliper’s tail along the wall.`,
-    cautions: router ? ['machines', 'dust', 'first'] : ['dust', 'first'],
+    cautions: router ? ['dust', 'machines', 'first'] : ['dust', 'first'],
     needs: router
-      ? ['router', 'flat-ended cutter', 'jig with fence and stops', 'shim', 'calliper']
+      ? ['router', 'flat-ended cutter', 'jig with rail, fence and stops', 'shim', 'calliper']
       : ['knife', 'straightedge', 'fine saw', 'chisel', 'router plane or depth gauge'],
     template: 'drilling',
   };
@@ -34,8 +38,8 @@ function withRouter({ design, curves, workshop }: Job, jig: SlotJig): readonly s
   const { slot } = curves;
   return [
     jig.thickEnd
-      ? `Lay the shim between the jig’s stop and ${edge}, thick end to the ${jig.thickEnd}. The slot’s line then runs along the fence.`
-      : `Set ${edge} against the jig’s stop: this slot is square to the centre line and needs no shim.`,
+      ? `Lay the shim between the jig’s rail and ${edge}, thick end to the ${jig.thickEnd}. The slot’s line then runs along the fence.`
+      : `Set ${edge} against the jig’s rail: this slot is square to the centre line and needs no shim.`,
     ...(slot.tilt > 0
       ? [
           'Put a wedge under the bridge so that its back edge stands higher: the walls then stand upright under the cutter.',
@@ -70,10 +74,15 @@ function floorWords(radius: number | undefined): readonly string[] {
 
 function jigSettings({ workshop, curves }: Job, jig: SlotJig): readonly Setting[] {
   const { cutter, baseWidth, jigLength } = workshop;
-  const half = curves.slot.halfLength;
+  const { halfLength: half, roundEnds } = curves.slot;
+  const outward = (size: number, share: number) =>
+    roundEnds
+      ? { minus: 0, plus: share * LONGER, ground: 'own: the slot’s length comes out of it' }
+      : general(size);
   return [
     angle('slot.shim-angle', 'Shim angle', jig.shimAngle, {
-      formula: 'the slot’s angle',
+      formula: 'as designed: the slot’s angle',
+      known: 'set',
       tolerance: TOLERANCES['slot-angle'],
     }),
     length('slot.shim-height', `Shim rises over ${jigLength} mm`, jig.shimHeight, {
@@ -99,19 +108,19 @@ function jigSettings({ workshop, curves }: Job, jig: SlotJig): readonly Setting[
         ]
       : []),
     length('slot.stop', 'Stops, from the slot’s middle along it, each way', jig.stop, {
-      formula: `half the slot ${half.toFixed(2)}${curves.slot.roundEnds ? ` − half the cutter ${(cutter / 2).toFixed(3)}` : ''} + half the base ${baseWidth / 2}`,
-      tolerance: general(jig.stop),
+      formula: `half the slot ${half.toFixed(2)}${roundEnds ? ` − half the cutter ${(cutter / 2).toFixed(3)}` : ''} + half the base ${baseWidth / 2}`,
+      tolerance: outward(jig.stop, 1 / 2),
     }),
     length('slot.stops-apart', 'Stop to stop', 2 * jig.stop, {
       formula: 'twice that',
-      tolerance: general(2 * jig.stop),
+      tolerance: outward(2 * jig.stop, 1),
     }),
     ...(jig.stopBeyond === undefined
       ? []
       : [
           length('slot.stop-beyond', 'Each stop beyond the slot’s end', jig.stopBeyond, {
             formula: 'half the base − half the cutter',
-            tolerance: general(jig.stopBeyond),
+            tolerance: outward(jig.stopBeyond, 1 / 2),
           }),
         ]),
   ];
@@ -123,7 +132,7 @@ function bed({ design }: Job): readonly Setting[] {
   const over = design.footprint.depthCentre;
   return [
     angle('slot.tilt', 'Slot leans toward the pins', tilt, {
-      formula: 'as designed',
+      ...AS_DESIGNED,
       tolerance: within(0.5, 'own: half a degree moves a crown by less than 0.05 mm'),
     }),
     length('slot.bed-rise', 'Back edge raised over the front edge', over * Math.tan((tilt * Math.PI) / 180), {
@@ -186,18 +195,15 @@ function sizes({ curves: { slot } }: Job, width: number): readonly Setting[] {
       formula:
         width === slot.width
           ? 'as designed'
-          : `the cutter’s; ${slot.width} as designed: fit the saddle to it`,
+          : `the cutter’s, as set in the workshop; ${slot.width} as designed: fit the saddle to it`,
+      known: 'set',
       tolerance: TOLERANCES['slot-width'],
     }),
     ...(slot.roundEnds
       ? [
           length('slot.length', 'Length over its round ends', 2 * slot.halfLength, {
-            formula: 'as designed',
-            tolerance: {
-              minus: 0,
-              plus: 0.3,
-              ground: 'own: the saddle may have air at its ends, never none',
-            },
+            ...AS_DESIGNED,
+            tolerance: { minus: 0, plus: LONGER, ground: AIR },
           }),
         ]
       : []),

@@ -29,7 +29,8 @@ export function underside({ design, curves: { underside: glue }, face }: Job): S
         ? []
         : [
             length('underside.radius', 'Radius block', glue.radius, {
-              formula: design.underside.shape === 'follows' ? 'the soundboard’s' : 'as designed',
+              formula: `as designed${design.underside.shape === 'follows' ? ': the soundboard’s' : ''}`,
+              known: 'set',
               decimals: 0,
             }),
             gap('gap', 'Gap in the middle under a straightedge from tip to tip', long, glue.radius),
@@ -52,10 +53,10 @@ export function underside({ design, curves: { underside: glue }, face }: Job): S
     check: flat
       ? 'A straightedge shows no light along, across and from corner to corner.'
       : 'Straightedge and feeler gauge in the middle; then the bridge on the soundboard in its place: no light anywhere.',
-    cautions: ['dust', 'allergy', 'first'],
+    cautions: ['dust', 'first'],
     needs: flat
       ? ['flat plate', 'straightedge', 'calliper']
       : ['radius block', 'straightedge', 'feeler gauges', 'calliper'],
-    template: flat ? undefined : 'underside-gauge',
+    template: flat ? undefined : 'gauges',
   };
 }

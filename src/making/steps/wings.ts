@@ -2,7 +2,7 @@ import { topHeight } from '../../../models/curves/topHeight.ts';
 import { sagitta } from '../../trade/sagitta.ts';
 import { general, within } from '../../trade/tolerances.ts';
 import type { Job } from '../job.ts';
-import { angle, length, type Setting, type Step } from '../step.ts';
+import { AS_DESIGNED, angle, length, type Setting, type Step } from '../step.ts';
 
 /** Sawing the wings down from the block and blending them into it. */
 export function wings(job: Job): Step {
@@ -13,20 +13,20 @@ export function wings(job: Job): Step {
     id: 'wings',
     title: 'Wings',
     work: [
-      'Glue the elevation template on the front edge, or strike the saw line from the tip to where the blend begins.',
+      'Glue the template of crown and wings on the front edge, or strike the saw line from the tip to where the blend begins.',
       machine
         ? 'Saw outside the line on the bandsaw, the bridge on its glue face’s edge in a fixture; leave the blend full.'
         : 'Saw outside the line by hand, or plane the wing down across its ends; leave the blend full.',
-      `Work the blend with a drum or a round file of its radius, ${hollow ? 'scrape the wing’s hollow down from the straight saw line' : 'file the run straight'}, and round the shoulder over into the crown.`,
+      `Work the blend with a ${machine ? 'drum' : 'round file'} of its radius, ${hollow ? 'scrape the wing’s hollow down from the straight saw line' : 'file the run straight'}, and round the shoulder over into the crown.`,
     ],
     settings: lines(job),
     check:
       'Thickness at both tips with a calliper, and the template along the front edge: no light under it.',
-    cautions: machine ? ['machines', 'dust', 'first'] : ['dust', 'first'],
+    cautions: machine ? ['dust', 'machines', 'first'] : ['dust', 'first'],
     needs: machine
       ? ['bandsaw', 'fixture', 'drum sander', 'files', 'calliper']
-      : ['fine saw', 'files', 'scraper', 'calliper'],
-    template: 'elevation',
+      : ['fine saw', 'plane', 'round and flat files', 'scraper', 'calliper'],
+    template: 'front',
   };
 }
 
@@ -75,7 +75,7 @@ function lines({ design, curves: { profile }, left }: Job): readonly Setting[] {
           ),
         ]
       : []),
-    length('wings.blend', 'Radius of the blend', top.blend, { formula: 'as designed', decimals: 1 }),
-    length('wings.shoulder', 'Radius of the shoulder', top.shoulder, { formula: 'as designed', decimals: 1 }),
+    length('wings.blend', 'Radius of the blend', top.blend, { ...AS_DESIGNED, decimals: 1 }),
+    length('wings.shoulder', 'Radius of the shoulder', top.shoulder, { ...AS_DESIGNED, decimals: 1 }),
   ];
 }

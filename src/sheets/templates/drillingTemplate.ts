@@ -12,6 +12,7 @@ import { slotMouth } from '../views/slotMouth.ts';
 import type { Art } from './art.ts';
 import { planBox, toward } from './outlineTemplate.ts';
 import { registration } from './registration.ts';
+import { templateTitles } from './templateTitles.ts';
 
 /** Half the length of a cross at a centre to be pricked, mm. */
 const CROSS = 1.6;
@@ -48,7 +49,7 @@ export function drillingTemplate(accepted: AcceptedDesign, units: Units, typefac
   ];
   return {
     id: 'drilling',
-    title: 'Template: drilling and slot',
+    title: templateTitles.drilling,
     box: { ...marks.box, bottom: marks.box.bottom - (listed ? table + 4 : 0) },
     notes: [
       `Prick each cross; drill ⌀${say(design.pins.drill)} square to the underside. Pin 1 is the first (treble) string’s.`,

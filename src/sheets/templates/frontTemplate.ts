@@ -8,6 +8,7 @@ import { placed } from '../paper/view.ts';
 import type { Ink } from '../sheet.ts';
 import type { Art } from './art.ts';
 import { registration } from './registration.ts';
+import { templateTitles } from './templateTitles.ts';
 
 /** Between the two copies, mm. */
 const APART = 16;
@@ -36,7 +37,7 @@ export function frontTemplate({ curves }: AcceptedDesign, units: Units): Art {
   ];
   return {
     id: 'front',
-    title: 'Template: crown and wings',
+    title: templateTitles.front,
     box: marks.box,
     notes: [
       `Glue one copy on each long side of the blank, the ends of its lowest line on the blank’s flat underside; highest at ${lengthText(thickness - low, units)} over it.`,

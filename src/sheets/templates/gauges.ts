@@ -10,6 +10,7 @@ import { placedSegment } from '../paper/view.ts';
 import type { Ink, Typeface } from '../sheet.ts';
 import type { Art } from './art.ts';
 import { registration } from './registration.ts';
+import { templateTitles } from './templateTitles.ts';
 
 /** How deep a gauge is at its narrowest, and between the two, mm. */
 const DEEP = 16;
@@ -69,7 +70,7 @@ export function gauges({ curves }: AcceptedDesign, units: Units, typeface: Typef
   const fixed = [...marks.inks, ...inks];
   return {
     id: 'gauges',
-    title: 'Templates: gauges',
+    title: templateTitles.gauges,
     box: marks.box,
     notes: [
       'Crown gauge: laid across the top it touches from end to end of the crown.',

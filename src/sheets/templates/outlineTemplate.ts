@@ -9,6 +9,7 @@ import type { Ink, Typeface } from '../sheet.ts';
 import { slotCentres } from '../views/planView.ts';
 import type { Art } from './art.ts';
 import { registration } from './registration.ts';
+import { templateTitles } from './templateTitles.ts';
 
 /** The outline to glue on the blank, with the centre lines to lay it by. */
 export function outlineTemplate(accepted: AcceptedDesign, typeface: Typeface): Art {
@@ -33,10 +34,10 @@ export function outlineTemplate(accepted: AcceptedDesign, typeface: Typeface): A
   ];
   return {
     id: 'outline',
-    title: 'Template: outline',
+    title: templateTitles.outline,
     box: marks.box,
     notes: [
-      'Glue it on the flat top of the blank, its long centre line along the grain. Saw outside the line, then file and sand to it.',
+      'Glue it on the flat top of the blank, its long centre line along the grain. The line is the finished outline: saw outside it, then file and sand to within what is left for finishing.',
       'Crosses and centre lines lie on those of the drilling template.',
     ],
     inks: [...fixed, ...lettered(toward(box), fixed, marks.box, typeface)],

@@ -11,6 +11,7 @@ import type { Art } from './art.ts';
 import { registration } from './registration.ts';
 import { type SaddlePlace, saddleFromAbove, WIDENED } from './saddleFromAbove.ts';
 import { saddleTable, saddleTableSize } from './saddleTable.ts';
+import { templateTitles } from './templateTitles.ts';
 
 /** Between the saddle's two views, and between these and the table, mm. */
 const APART = 16;
@@ -40,7 +41,7 @@ export function saddleTemplate({ design, curves, fit }: AcceptedDesign, units: U
   const numbers = spread(strings.map(({ u }) => u));
   return {
     id: 'saddle',
-    title: 'Template: saddle',
+    title: templateTitles.saddle,
     box: marks.box,
     notes: [
       blankText(blank, say),

@@ -9,7 +9,7 @@ import type { Accepted } from '../store/judge.ts';
 import type { Session } from '../store/state.ts';
 
 /** The job by hand as PDF, for the workshop that stands under Making. Rejects when the workshop can't be so. */
-export async function jobSheetOf(
+export async function jobByHandPdf(
   accepted: Accepted,
   { benches, papers }: Pick<Session, 'benches' | 'papers'>,
 ): Promise<WrittenFile> {
