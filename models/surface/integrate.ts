@@ -15,18 +15,28 @@ import { columns, woodUnder } from './surface.ts';
  * integrated in coordinates in which it is smooth, so that few places give a millionth of the volume.
  */
 export function integrate(curves: Curves, holes: Holes): Moments {
+  return whole[holes](curves);
+}
+
+const whole: Readonly<Record<Holes, (curves: Curves) => Moments>> = {
+  drilled: once((curves: Curves) => cutFrom(curves, 'drilled')),
+  reamed: once((curves: Curves) => cutFrom(curves, 'reamed')),
+};
+
+function cutFrom(curves: Curves, holes: Holes): Moments {
   const parts = partsOf(curves, holes);
-  const sum = ofBlank(curves).copy();
-  for (let made = 0; made < parts.cuts.length; made++) takeCut(sum, parts, made);
+  const sum = ofSlotted(curves).copy();
+  for (let made = 1; made < parts.cuts.length; made++) takeCut(sum, parts, made);
   return sum;
 }
 
-/** The same for all holes. */
-const ofBlank = once((curves: Curves) => {
+/** The body with its edge and its slot, the first of the cuts: the same for all holes. */
+const ofSlotted = once((curves: Curves) => {
   const blank = blankOf(curves);
   const sum = new Moments();
   addBody(sum, blank);
   if (blank.edge) takeEdge(sum, blank);
+  takeCut(sum, partsOf(curves, 'drilled'), 0);
   return sum;
 });
 
