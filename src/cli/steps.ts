@@ -44,8 +44,9 @@ several, in their order, without those that failed. No solid is built. - reads a
       measure           whether it is one to measure
       measured          what was; null when it was not
       judgement         off, beyond (its tolerance), within, text; null when it was not measured
-  meaning               what the measured values mean for each string, the slot, stiffness and wood; text
-                        says it in words; null without --measured
+  meaning               what the measured values mean for each string, the slot, stiffness and wood, with the
+                        saddle's heights wanted now; text says it in words, tables string by string; null
+                        without --measured
 
   --table               a list for a terminal instead of JSON
   --pdf                 pages to take to the bench instead, standing; each file written is told on stdout
