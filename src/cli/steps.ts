@@ -8,6 +8,7 @@ import { distinctName } from './distinctName.ts';
 import { eachDesign } from './eachDesign.ts';
 import { UseError } from './exit.ts';
 import { fonts } from './fonts.ts';
+import { inWorkshop } from './inWorkshop.ts';
 import { makeFolder } from './makeFolder.ts';
 import { dayText, readDay } from './readDay.ts';
 import { readJsonAt } from './readJsonAt.ts';
@@ -87,11 +88,12 @@ ${OPTIONS.join('\n')}
       const { saddle, guitar } = accepted.design;
       const here = workshop(saddle.slotWidth);
       if (!values.pdf) {
-        made.push(stepsOf(accepted, here, measured));
+        made.push(inWorkshop(values.workshop, () => stepsOf(accepted, here, measured)));
         return;
       }
       const typeface = await fonts();
-      const pages = jobSheet(jobByHand(accepted, here), accepted, typeface, { paper, date: dayText(date) });
+      const job = inWorkshop(values.workshop, () => jobByHand(accepted, here));
+      const pages = jobSheet(job, accepted, typeface, { paper, date: dayText(date) });
       const bytes = await writePdf(pages, typeface, { title: `Job by hand: ${guitar.name}`, date });
       await makeFolder(values.out);
       const place = path.join(values.out, `${distinctName(guitar.name, taken)}_job-by-hand.pdf`);

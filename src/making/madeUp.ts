@@ -1,6 +1,6 @@
 import type { AcceptedDesign } from '../design/acceptDesign.ts';
-import { roundedUp } from '../report/roundedUp.ts';
 import { signed } from '../report/said.ts';
+import { roundedUp } from '../trade/roundedUp.ts';
 import { asMade } from './asMade.ts';
 import { measuredOff } from './measuredOff.ts';
 import type { Setting, Step } from './step.ts';

@@ -166,8 +166,8 @@ test('what is wrong is said with its option or its field, and the code that fits
     ],
     [
       [at('narrow.json'), '--workshop', at('wide.json')],
-      1,
-      /narrow\.json: workshop\.cutter: 3\.175 does not fit/,
+      2,
+      /narrow\.json: --workshop .*wide\.json: workshop\.cutter: 3\.175 does not fit/,
     ],
     [
       [at('plain.json'), '--measured', at('misspelt.json')],

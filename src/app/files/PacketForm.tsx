@@ -1,5 +1,6 @@
 import type { Holes } from '../../../models/curves/curves.ts';
 import { usePartSource } from '../part/partContext.ts';
+import { dayText, today } from '../sheets/today.ts';
 import type { OrderText } from '../store/state.ts';
 import { useApp, useAppStore } from '../store/useApp.ts';
 import type { FilesProps } from './filesProps.ts';
@@ -13,7 +14,7 @@ export function PacketForm({ holes, off, save }: FilesProps & { readonly holes: 
   const store = useAppStore();
   const { client } = usePartSource();
   const text = useApp(({ session }) => session.order);
-  const read = readOrderText(text, holes);
+  const read = readOrderText(text, holes, dayText(today()));
   const type = (part: Partial<OrderText>) => store.setSession({ order: { ...text, ...part } });
   const common = { problems: read.ok ? [] : read.problems };
   const write = () =>
@@ -45,6 +46,7 @@ export function PacketForm({ holes, off, save }: FilesProps & { readonly holes: 
             <input
               {...input}
               type="date"
+              min={dayText(today())}
               value={text.deadline}
               onChange={(event) => type({ deadline: event.target.value })}
             />
