@@ -23,7 +23,7 @@ export function meaningText(
   if (!Object.keys(bench.measured).some((id) => settings.has(id))) return [];
   const tells = [
     ...blankWords(figures, accepted, bench, settings),
-    ...heightWords(figures),
+    ...heightWords(figures, accepted, bench),
     ...slotWords(figures, accepted),
     ...strengthWords(figures, settings),
     ...fitWords(accepted, bench, settings),
@@ -59,7 +59,14 @@ function blankWords(
   ];
 }
 
-function heightWords({ strings, made }: MeaningFigures): readonly string[] {
+/** What tells how deep the slot is: see `asMade`. */
+const DEPTHS = ['check.slot-depth', 'crown.left-middle', 'slot.depth', 'slot.touch'] as const;
+
+function heightWords(
+  { strings, made }: MeaningFigures,
+  { design }: AcceptedDesign,
+  { measured }: Bench,
+): readonly string[] {
   const rises = strings.map(({ rise }) => rise);
   const out: string[] = [];
   if (rises.some((rise) => Math.abs(rise) >= UNSEEN)) {
@@ -75,6 +82,11 @@ function heightWords({ strings, made }: MeaningFigures): readonly string[] {
     out.push(
       'The saddle makes up for the bridge: give it the heights wanted now, string by string, and the action is as designed. The saddle’s own step is judged by them.',
     );
+    if (!DEPTHS.some((id) => Object.hasOwn(measured, id))) {
+      out.push(
+        `Foot to crown is for a slot ${fixed(design.saddle.depth, 2)} mm deep, as designed: measure it before the saddle is cut.`,
+      );
+    }
   }
   return out;
 }
@@ -91,7 +103,7 @@ function slotWords({ slot }: MeaningFigures, { design }: AcceptedDesign): readon
     ...(turns ? [`at ${fixed(angle + slot.turn, 2)}° in place of ${fixed(angle, 2)}°`] : []),
   ];
   return [
-    `The slot lies ${how.join(', ')}: that is in the intonation, string by string. Lay the bridge by the slot’s middle, ${fixed(scale + setback, 2)} mm from the scale’s end at the nut${turns ? '' : ', and nothing is lost'}.`,
+    `The slot lies ${how.join(', ')}: that is in the intonation, string by string. Lay the bridge by the slot’s middle, ${fixed(scale + setback, 2)} mm from the scale’s end at the nut${turns ? '' : ', and its place costs nothing'}.`,
   ];
 }
 

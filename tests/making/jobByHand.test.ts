@@ -244,12 +244,11 @@ describe('closed forms', () => {
   });
 
   test('a gap from front to back that no gauge tells is not asked for', () => {
-    const deep = (footprint: number) =>
-      bench({ 'underside.shape': 'sphere', 'footprint.depthCentre': footprint });
-    // R 7620: 34² / (8·7620) = 0.019
-    expect(deep(34).value('underside.gap-across')).toBeNaN();
-    const hollow = bench({ 'underside.shape': 'sphere', 'guitar.soundboardRadius': 2000 });
-    expect(hollow.value('underside.gap-across')).toBeGreaterThanOrEqual(0.05);
+    const domed = (radius: number) =>
+      bench({ 'underside.shape': 'sphere', 'underside.radius': radius, 'footprint.depthCentre': 34 });
+    // 34² / (8 R): 0.019 and 0.072
+    expect(domed(7620).value('underside.gap-across')).toBeNaN();
+    expect(domed(2000).value('underside.gap-across')).toBeCloseTo(0.0723, 4);
   });
 
   test('at least so much is rounded up: the blank’s thickness and the saddle’s blank', () => {

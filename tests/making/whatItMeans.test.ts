@@ -324,6 +324,14 @@ describe('a bridge that came out otherwise is made up for by its saddle', () => 
   });
 });
 
+test('foot to crown without a measured depth says for which slot it is', () => {
+  const thin = { 'check.thickness': 9.35 };
+  const words = 'is for a slot 5.50 mm deep, as designed: measure it';
+  expect(meaning({ 'top.thickness': 9.5 }, () => thin).text.join()).toContain(words);
+  const known = meaning({ 'top.thickness': 9.5 }, () => ({ ...thin, 'check.slot-depth': 5.35 }));
+  expect(known.text.join()).not.toContain('as designed: measure it');
+});
+
 test('a blank planed too thin: whether the thickness is still in it', () => {
   const by = (less: number) =>
     meaning({ 'top.thickness': 9.5 }, (value) => ({ 'thickness.planed': value('thickness.planed') - less }))
