@@ -115,7 +115,7 @@ describe('a packet', () => {
       'Wanted by: 2031-06-01',
       'this is the last.',
       'As reamed',
-      'With 0.20 for sanding on the top',
+      'With 0.2 for sanding on the top',
       'sides, glue face, slot and holes are to size',
       'Hardwood dust harms the lungs',
     ])
