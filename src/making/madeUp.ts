@@ -2,10 +2,10 @@ import type { AcceptedDesign } from '../design/acceptDesign.ts';
 import { signed } from '../report/said.ts';
 import { roundedUp } from '../trade/roundedUp.ts';
 import { asMade } from './asMade.ts';
+import type { Measured } from './meaning.ts';
 import { measuredOff } from './measuredOff.ts';
 import type { Setting, Step } from './step.ts';
 import { UNSEEN } from './unseen.ts';
-import type { Measured } from './whatItMeans.ts';
 
 /**
  * The steps with the saddle's heights wanted now: what the bridge came out too thin or too thick, and its slot too deep

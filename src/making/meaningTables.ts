@@ -1,13 +1,6 @@
 import { fixed } from '../report/said.ts';
+import type { MeaningFigures, MeaningTable } from './meaning.ts';
 import { UNSEEN } from './unseen.ts';
-import type { MeaningFigures } from './whatItMeans.ts';
-
-/** Figures string by string, as page and command line set them: the first column in words, the others numbers. */
-export interface MeaningTable {
-  readonly title: string;
-  readonly head: readonly string[];
-  readonly rows: readonly (readonly string[])[];
-}
 
 /** Cents that no ear hears, and that rounding may show. */
 const UNHEARD = 0.05;

@@ -1,9 +1,9 @@
 import type { AcceptedDesign } from '../design/acceptDesign.ts';
 import { fixed } from '../report/said.ts';
 import { judgeMeasured } from './judgeMeasured.ts';
+import type { MeaningFigures, Measured } from './meaning.ts';
 import type { Setting, Step } from './step.ts';
 import { UNSEEN } from './unseen.ts';
-import type { MeaningFigures, Measured } from './whatItMeans.ts';
 import type { Workshop } from './workshop.ts';
 
 interface Bench {

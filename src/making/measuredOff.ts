@@ -1,5 +1,5 @@
+import type { Measured } from './meaning.ts';
 import type { Step } from './step.ts';
-import type { Measured } from './whatItMeans.ts';
 
 /** Measured − wanted of the first of these settings that was measured, in its unit; undefined where none was. */
 export type MeasuredOff = (...ids: readonly string[]) => number | undefined;

@@ -3,9 +3,9 @@ import { DesignError, type Problem } from '../design/problem.ts';
 import { ACCEPTED, readQuantity } from '../design/quantity.ts';
 import { describe } from '../design/read.ts';
 import { fixed, measure } from '../report/said.ts';
+import type { Measured } from './meaning.ts';
 import { isPlausible, plausible } from './plausible.ts';
 import type { Setting, Step } from './step.ts';
-import type { Measured } from './whatItMeans.ts';
 
 const KIND: Readonly<Record<Setting['unit'], NumberField['kind']>> = {
   mm: 'length',

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { acceptDesign } from '../../src/design/acceptDesign.ts';
-import { type Measured, whatItMeans } from '../../src/making/whatItMeans.ts';
+import type { Measured } from '../../src/making/meaning.ts';
+import { whatItMeans } from '../../src/making/whatItMeans.ts';
 import { usualWorkshop } from '../../src/making/workshop.ts';
 import { crowns } from '../../src/trade/fit/crowns.ts';
 import { type Changes, designText } from '../support/change.ts';

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
-import type { MeaningTable } from '../../making/meaningTables.ts';
-import { type Measured, whatItMeans } from '../../making/whatItMeans.ts';
+import type { MeaningTable, Measured } from '../../making/meaning.ts';
+import { whatItMeans } from '../../making/whatItMeans.ts';
 import type { Workshop } from '../../making/workshop.ts';
 import type { Accepted } from '../store/judge.ts';
 

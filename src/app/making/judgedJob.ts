@@ -1,6 +1,6 @@
 import { madeUp } from '../../making/madeUp.ts';
+import type { Measured } from '../../making/meaning.ts';
 import type { Step } from '../../making/step.ts';
-import type { Measured } from '../../making/whatItMeans.ts';
 import type { Accepted } from '../store/judge.ts';
 import { measuredIn, type Verdict } from './measuredIn.ts';
 
