@@ -23,10 +23,32 @@ type Read<O extends Options> = ReturnType<
 /** Node's own reading of the arguments; what it refuses is a `UseError`, a mistyped option named as such. */
 export function readArguments<const O extends Options>(argv: readonly string[], options: O): Read<O> {
   try {
-    return parseArgs({ args: [...argv], options, allowPositionals: true, strict: true });
+    return parseArgs({
+      args: joined(argv, options),
+      options,
+      allowPositionals: true,
+      strict: true,
+    });
   } catch (error) {
     throw new UseError(sayMisread(error));
   }
+}
+
+/**
+ * An option and the negative number after it in one word: Node would take `-1` for another option, and the rule of the
+ * option itself says better what is allowed.
+ */
+function joined(argv: readonly string[], options: Options): string[] {
+  const out: string[] = [];
+  let ended = false;
+  for (const word of argv) {
+    const last = out[out.length - 1] ?? '';
+    ended ||= last === '--';
+    const named = !ended && last.startsWith('--') ? options[last.slice(2)] : undefined;
+    if (named?.type === 'string' && /^-[.\d]/.test(word)) out[out.length - 1] = `${last}=${word}`;
+    else out.push(word);
+  }
+  return out;
 }
 
 function sayMisread(error: unknown): string {

@@ -1,6 +1,7 @@
 import path from 'node:path';
 import { packet as packetOf } from '../files/packet.ts';
 import { packetName } from '../files/packetNames.ts';
+import { orderFor } from '../making/orderFor.ts';
 import { withAllowance } from '../making/withAllowance.ts';
 import { type Command, helpText, oneOf, readArguments } from './command.ts';
 import { distinctName } from './distinctName.ts';
@@ -8,7 +9,7 @@ import { eachDesign } from './eachDesign.ts';
 import { fonts } from './fonts.ts';
 import { kernelSource } from './kernelSource.ts';
 import { makeFolder } from './makeFolder.ts';
-import { readDay } from './readDay.ts';
+import { dayText, readDay } from './readDay.ts';
 import { readOrderOptions } from './readOrderOptions.ts';
 import { readPaper } from './readPaper.ts';
 import { writeWhole } from './writeWhole.ts';
@@ -26,10 +27,11 @@ designs in one call are named alike. Each ZIP is told on stdout, a line each. A 
 stderr, and the others are still made.
 
   --quantity N          pieces wanted, 1 to 999
-  --deadline YYYY-MM-DD wanted by (none)
-  --remarks TEXT        what else the shop shall know, up to 2000 characters (none)
-  --as drilled|reamed   pin holes parallel as they leave the drill, or tapered by the reamer (drilled)
-  --allowance MM        wood left on the top alone for sanding, up to 0.5; sides, glue face, slot and holes
+  --deadline YYYY-MM-DD wanted by, no earlier than --date (none)
+  --remarks TEXT        what else the shop shall know, up to 2000 characters and 40 lines (none)
+  --as drilled|reamed   pin holes parallel as they leave the drill, or tapered by the reamer (drilled); a reamer
+                        that would take nothing off leaves them as drilled, and the packet says so
+  --allowance MM        wood left on the top alone for sanding, 0.01 to 0.5 by 0.01; sides, glue face, slot and holes
                         are to size in any case (0)
   --paper a4|letter     of the drawing and the note (a4)
   --units mm|in         what lengths are said in on the drawing (mm)
@@ -49,21 +51,23 @@ stderr, and the others are still made.
       date: { type: 'string' },
       out: { type: 'string', default: '.' },
     });
-    const { quantity, deadline, remarks, as: holes, allowance } = values;
-    const order = readOrderOptions({ quantity, deadline, remarks, holes, sandingAllowance: allowance });
+    const { quantity, deadline, remarks, as, allowance } = values;
+    const typed = { quantity, deadline, remarks, holes: as, sandingAllowance: allowance };
     const paper = readPaper(values.paper);
     const units = oneOf('--units', values.units, ['mm', 'in']);
     const date = readDay(values.date);
+    const order = readOrderOptions(typed, dayText(date));
 
     const kernel = kernelSource();
     const taken = new Set<string>();
     return eachDesign(positionals, io, async (accepted) => {
-      const { text } = withAllowance(accepted, order.sandingAllowance);
+      const { holes, sandingAllowance } = orderFor(accepted.design, order);
+      const { text } = withAllowance(accepted, sandingAllowance);
       const typeface = await fonts();
       const solid = await kernel.use(async (geometry) => ({
-        mesh: (await geometry.solid(text, order.holes)).mesh,
-        step: (await geometry.file(text, { format: 'step', holes: order.holes, written: date })).bytes,
-        stl: (await geometry.file(text, { format: 'stl', holes: order.holes })).bytes,
+        mesh: (await geometry.solid(text, holes)).mesh,
+        step: (await geometry.file(text, { format: 'step', holes, written: date })).bytes,
+        stl: (await geometry.file(text, { format: 'stl', holes })).bytes,
       }));
       const called = distinctName(accepted.design.guitar.name, taken, packetName);
       const made = await packetOf({ accepted, order, called, date, paper, typeface, units, ...solid });

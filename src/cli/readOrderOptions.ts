@@ -15,8 +15,8 @@ const OPTION: Readonly<Record<keyof Order, string>> = {
   sandingAllowance: '--allowance',
 };
 
-/** An order from the options of the command line. Throws `UseError` with each that is wrong. */
-export function readOrderOptions(typed: Typed): Order {
+/** An order from the options of the command line, placed on a day (ISO). Throws `UseError` with each that is wrong. */
+export function readOrderOptions(typed: Typed, day: string): Order {
   const { quantity, sandingAllowance, ...others } = typed;
   if (quantity === undefined) throw new UseError('--quantity N is missing: how many pieces are wanted?');
   const given = {
@@ -25,7 +25,7 @@ export function readOrderOptions(typed: Typed): Order {
     sandingAllowance: sandingAllowance === undefined ? undefined : number(sandingAllowance, 'length'),
   };
   try {
-    return readOrder(Object.fromEntries(Object.entries(given).filter(([, one]) => one !== undefined)));
+    return readOrder(Object.fromEntries(Object.entries(given).filter(([, one]) => one !== undefined)), day);
   } catch (error) {
     if (!(error instanceof DesignError)) throw error;
     const lines = error.problems.map(({ path, allowed }) => {

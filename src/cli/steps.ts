@@ -8,6 +8,7 @@ import { distinctName } from './distinctName.ts';
 import { eachDesign } from './eachDesign.ts';
 import { UseError } from './exit.ts';
 import { fonts } from './fonts.ts';
+import { inWorkshop } from './inWorkshop.ts';
 import { makeFolder } from './makeFolder.ts';
 import { dayText, readDay } from './readDay.ts';
 import { readJsonAt } from './readJsonAt.ts';
@@ -44,8 +45,9 @@ several, in their order, without those that failed. No solid is built. - reads a
       measure           whether it is one to measure
       measured          what was; null when it was not
       judgement         off, beyond (its tolerance), within, text; null when it was not measured
-  meaning               what the measured values mean for each string, the slot, stiffness and wood; text
-                        says it in words; null without --measured
+  meaning               what the measured values mean for each string, the slot, stiffness and wood, with the
+                        saddle's heights wanted now; text says it in words, tables string by string; null
+                        without --measured
 
   --table               a list for a terminal instead of JSON
   --pdf                 pages to take to the bench instead, standing; each file written is told on stdout
@@ -86,11 +88,12 @@ ${OPTIONS.join('\n')}
       const { saddle, guitar } = accepted.design;
       const here = workshop(saddle.slotWidth);
       if (!values.pdf) {
-        made.push(stepsOf(accepted, here, measured));
+        made.push(inWorkshop(values.workshop, () => stepsOf(accepted, here, measured)));
         return;
       }
       const typeface = await fonts();
-      const pages = jobSheet(jobByHand(accepted, here), accepted, typeface, { paper, date: dayText(date) });
+      const job = inWorkshop(values.workshop, () => jobByHand(accepted, here));
+      const pages = jobSheet(job, accepted, typeface, { paper, date: dayText(date) });
       const bytes = await writePdf(pages, typeface, { title: `Job by hand: ${guitar.name}`, date });
       await makeFolder(values.out);
       const place = path.join(values.out, `${distinctName(guitar.name, taken)}_job-by-hand.pdf`);

@@ -2,9 +2,11 @@ import type { AcceptedDesign } from '../design/acceptDesign.ts';
 import { isMeasured } from '../making/isMeasured.ts';
 import { jobByHand } from '../making/jobByHand.ts';
 import { type Judgement, judgeMeasured } from '../making/judgeMeasured.ts';
+import { madeUp } from '../making/madeUp.ts';
+import type { Meaning } from '../making/meaning.ts';
 import { readMeasured } from '../making/readMeasured.ts';
 import type { Setting, Step } from '../making/step.ts';
-import { type Meaning, whatItMeans } from '../making/whatItMeans.ts';
+import { whatItMeans } from '../making/whatItMeans.ts';
 import type { Workshop } from '../making/workshop.ts';
 import { fingerprint } from '../sheets/fingerprint.ts';
 import { type Caution, cautionFor } from '../trade/cautions.ts';
@@ -40,8 +42,9 @@ export interface DesignSteps {
  * @param json measured values by the id of their setting; undefined for none
  */
 export function stepsOf(accepted: AcceptedDesign, workshop: Workshop, json: unknown): DesignSteps {
-  const steps = jobByHand(accepted, workshop);
-  const measured = json === undefined ? undefined : readMeasured(json, steps);
+  const designed = jobByHand(accepted, workshop);
+  const measured = json === undefined ? undefined : readMeasured(json, designed);
+  const steps = madeUp(designed, accepted, measured ?? {});
   const settingOf = (setting: Setting, step: Step): SettingSteps => {
     const value = measured?.[setting.id];
     const judged = value === undefined ? undefined : judgeMeasured(setting, value);

@@ -14,14 +14,22 @@ export function stepsTable({ name, fingerprint, steps, meaning }: DesignSteps): 
   const paragraphs = [
     [`${name} · design ${fingerprint} · lengths in mm`],
     ...steps.map((step, i) => [`${i + 1}. ${step.title}`, ...stepLines(step).map((line) => IN + line)]),
-    ...(meaning ? [['What the measured values mean', ...listed(said(meaning.text))]] : []),
+    ...(meaning ? [['What the measured values mean', ...meaningLines(meaning)]] : []),
     ['Take care', ...listed([...cautions].map(([title, text]) => `${title}: ${text}`))],
   ];
   return `${paragraphs.map((lines) => lines.join('\n')).join('\n\n')}\n`;
 }
 
-const said = (text: readonly string[]) =>
-  text.length > 0 ? text : ['All that was measured is as designed.'];
+function meaningLines({ text, tables }: NonNullable<DesignSteps['meaning']>): readonly string[] {
+  return [
+    ...listed(text.length > 0 ? text : ['Nothing is measured.']),
+    ...tables.flatMap(({ title, head, rows }) => [
+      '',
+      `${IN}${title}`,
+      ...textTable(head, rows).map((line) => IN + line),
+    ]),
+  ];
+}
 
 function stepLines(step: DesignSteps['steps'][number]): readonly string[] {
   const text = (line: string) => wrapText(line, WIDTH - IN.length);

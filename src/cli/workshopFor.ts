@@ -1,6 +1,5 @@
-import { DesignError } from '../design/problem.ts';
 import { readWorkshop, usualWorkshop, type Workshop } from '../making/workshop.ts';
-import { UseError } from './exit.ts';
+import { inWorkshop } from './inWorkshop.ts';
 import { readJsonAt } from './readJsonAt.ts';
 
 /**
@@ -11,12 +10,7 @@ import { readJsonAt } from './readJsonAt.ts';
 export async function workshopFor(file: string | undefined): Promise<(slotWidth: number) => Workshop> {
   if (file === undefined) return usualWorkshop;
   const json = await readJsonAt('--workshop', file);
-  try {
-    readWorkshop(json);
-  } catch (error) {
-    if (!(error instanceof DesignError)) throw error;
-    throw new UseError(error.message.replace(/^/gm, `--workshop ${file}: `));
-  }
+  inWorkshop(file, () => readWorkshop(json));
   return (slotWidth) =>
     readWorkshop({ cutter: usualWorkshop(slotWidth).cutter, ...(json as Readonly<Record<string, unknown>>) });
 }

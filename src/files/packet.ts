@@ -1,8 +1,10 @@
 import type { PartMesh } from '../../models/mesh/partMesh.ts';
 import type { AcceptedDesign } from '../design/acceptDesign.ts';
+import { allowanceText } from '../making/allowanceText.ts';
 import { jobNote } from '../making/jobNote.ts';
 import { noteSheet } from '../making/noteSheet.ts';
 import type { Order } from '../making/order.ts';
+import { orderFor } from '../making/orderFor.ts';
 import { withAllowance } from '../making/withAllowance.ts';
 import { drawingSheets } from '../sheets/drawingSheets.ts';
 import type { Paper } from '../sheets/sheet.ts';
@@ -29,7 +31,7 @@ export interface PacketParts {
   readonly date: Date;
   readonly paper: Paper;
   readonly typeface: FontTypeface;
-  /** Of the exact solid of `withAllowance(accepted, order.sandingAllowance)`, its holes as ordered. */
+  /** Of the exact solid of `withAllowance(accepted, order.sandingAllowance)`, its holes as `orderFor` this design. */
   readonly step: Uint8Array;
   readonly stl: Uint8Array;
   readonly mesh: Pick<PartMesh, 'positions' | 'triangles'>;
@@ -49,7 +51,8 @@ export interface Packet {
  * same bytes. Throws `DesignError` when the design can't carry the allowance.
  */
 export async function packet(parts: PacketParts): Promise<Packet> {
-  const { accepted, order, date, paper, units, typeface } = parts;
+  const { accepted, date, paper, units, typeface } = parts;
+  const order = orderFor(accepted.design, parts.order);
   const name = accepted.design.guitar.name;
   const names = packetNames(parts.called ?? name, order);
   const day = date.toISOString().slice(0, 10);
@@ -80,5 +83,5 @@ export async function packet(parts: PacketParts): Promise<Packet> {
 }
 
 function sandingText({ sandingAllowance: left }: Order): string {
-  return left > 0 ? `${left} mm left for sanding on the top` : 'no allowance for sanding';
+  return left > 0 ? `${allowanceText(left)} mm left for sanding on the top` : 'no allowance for sanding';
 }

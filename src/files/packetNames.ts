@@ -1,5 +1,5 @@
+import { allowanceText } from '../making/allowanceText.ts';
 import type { Order } from '../making/order.ts';
-import { decimal } from './decimal.ts';
 import { holesEnd } from './partName.ts';
 import { safeName } from './safeName.ts';
 
@@ -24,7 +24,7 @@ export type PacketFile = keyof typeof ENDS;
 const FINISHED: ReadonlySet<PacketFile> = new Set(['drawing', 'csv', 'json', 'design']);
 
 /** The longest that can follow a design's name, for which its room is kept. */
-const LONGEST = '_as-drilled_allowance-0.123_dimensions';
+const LONGEST = '_as-drilled_allowance-0.12_dimensions';
 
 /** A design's name as a packet's files begin with, cut short. @param suffix kept whole at its end */
 export function packetName(name: string, suffix = ''): string {
@@ -47,7 +47,7 @@ export function packetNames(
   return Object.fromEntries(
     entries.map(([file, end]) => {
       const left = FINISHED.has(file) ? 0 : sandingAllowance;
-      const allowance = left > 0 ? `allowance-${decimal(left, 3)}` : 'no-allowance';
+      const allowance = left > 0 ? `allowance-${allowanceText(left)}` : 'no-allowance';
       return [file, `${name}${holesEnd(holes)}_${allowance}${end}`];
     }),
   ) as Record<PacketFile, string>;

@@ -4,6 +4,8 @@ import type { Design } from '../design/design.ts';
 export interface HoleCuts {
   /** Width in plan of the bevel's ring in the drilled hole, and of what the reamer leaves of it. */
   readonly ring: { readonly drilled: number; readonly reamed: number };
+  /** Diameter where a reamed hole meets its bevel, the ring's inside; undefined without a bevel or without a taper. */
+  readonly inside: number | undefined;
   /** Diameter to countersink to on a surface of which so much comes off in finishing: that the wanted one is left. */
   bevelOn(left: number): number;
   /** Depth of the countersink's foot under the finished surface. */
@@ -22,7 +24,7 @@ const LEAST_TRAVEL = 0.05;
  * from within. Its taper grows by 2·tan(a/2) of diameter a millimetre of depth; it first touches where the hole is
  * narrowest and highest: at the countersink's foot, or at the surface without one.
  */
-export function holeCuts({ pins }: Design): HoleCuts {
+export function holeCuts({ pins }: Pick<Design, 'pins'>): HoleCuts {
   const { drill, mouth, bevelDiameter } = pins;
   const taper = 2 * Math.tan((pins.taper * Math.PI) / 360);
   const bevelled = pins.bevel === 'cut';
@@ -39,6 +41,7 @@ export function holeCuts({ pins }: Design): HoleCuts {
       drilled: bevelled ? (bevelDiameter - drill) / 2 : 0,
       reamed: bevelled ? (bevelDiameter - Math.max(drill, met)) / 2 : 0,
     },
+    inside: bevelled && travel > 0 ? Math.max(drill, met) : undefined,
     bevelOn: (left) => bevelDiameter + flare * left,
     foot,
     travel,

@@ -5,8 +5,10 @@ import { fixed } from '../report/said.ts';
 import { type CautionId, cautionFor } from '../trade/cautions.ts';
 import { TOLERANCES } from '../trade/tolerances.ts';
 import { toleranceText } from '../trade/toleranceText.ts';
+import { allowanceText } from './allowanceText.ts';
 import { holeCuts } from './holes.ts';
 import type { Order } from './order.ts';
+import { orderFor } from './orderFor.ts';
 
 /** One part of a page. */
 export interface NoteSection {
@@ -23,25 +25,21 @@ export interface JobNote {
 }
 
 /** Everything that a shop would else have to ask back about a design and an order. */
-export function jobNote(accepted: AcceptedDesign, order: Order): JobNote {
+export function jobNote(accepted: AcceptedDesign, asked: Order): JobNote {
+  const order = orderFor(accepted.design, asked);
   return {
     title: accepted.design.guitar.name,
     sections: [
       { title: 'Order', lines: orderLines(accepted, order) },
       { title: 'Material', lines: materialLines(accepted, order) },
       { title: 'The solid', lines: solidLines(accepted, order) },
-      { title: 'Which face first', lines: faceLines(accepted) },
+      { title: 'Which face first', lines: faceLines(accepted, order) },
       { title: 'Tolerances that matter, and why', lines: toleranceLines(accepted, order) },
       { title: 'Please don’t', lines: dontLines(accepted, order) },
       { title: 'Remarks', lines: remarkLines(order) },
       { title: 'Care', lines: careLines(accepted), standsOut: true },
     ],
   };
-}
-
-/** Whether the solid's holes taper: a reamer that finds nothing to cut leaves them as drilled, whatever was ordered. */
-function tapers(design: AcceptedDesign['design'], { holes }: Order): boolean {
-  return holes === 'reamed' && holeCuts(design).travel > 0;
 }
 
 function orderLines({ design }: AcceptedDesign, { quantity, deadline }: Order): readonly string[] {
@@ -54,7 +52,7 @@ function orderLines({ design }: AcceptedDesign, { quantity, deadline }: Order): 
 
 function materialLines({ design, curves }: AcceptedDesign, order: Order): readonly string[] {
   const { timber } = design;
-  const holes = tapers(design, order) ? 'reamed' : 'drilled';
+  const { holes } = order;
   const [x0, y0, z0, x1, y1, z1] = curvesBox(curves);
   const { volumeMm3 } = surfaceFigures(curves, holes);
   const size = [x1 - x0, y1 - y0, z1 - z0].map((one) => fixed(one, 2)).join(' × ');
@@ -71,15 +69,15 @@ function solidLines({ design, curves: { edge } }: AcceptedDesign, order: Order):
     ...(edge.kind === 'none' ? [] : ['the edge']),
     ...(pins.bevel === 'cut' ? ['the holes’ bevels'] : []),
   ].join(' and ');
-  const drilled = `pin holes are straight, ${fixed(pins.drill, 2)} across`;
+  const drilled = `pin holes are parallel, ${fixed(pins.drill, 2)} across${holeCuts(design).travel > 0 ? '' : ', left as drilled; not reamed'}`;
   return [
     `Millimetres. X along the bridge to the ${design.guitar.hand === 'left' ? 'bass' : 'treble'} side, Y toward the nut, Z out of the soundboard; z\u00a0=\u00a00 where the glue face stands under the middle of the slot.`,
-    tapers(design, order)
+    order.holes === 'reamed'
       ? `As reamed: pin holes taper by ${pins.taper}° in all, ${fixed(pins.mouth, 2)} across at the surface, drilled ${fixed(pins.drill, 2)} before.`
       : `As drilled: ${drilled}.`,
     ...(sandingAllowance > 0
       ? [
-          `With ${fixed(sandingAllowance, 2)} for sanding on the top: crown, blends and wings stand that much higher, upright. No other face has any: sides, glue face, slot and holes are to size.`,
+          `With ${allowanceText(sandingAllowance)} for sanding on the top: crown, blends and wings stand that much higher, upright. No other face has any: sides, glue face, slot and holes are to size.`,
           `The slot’s floor and the holes stand where the finished bridge has them, so that sanding the top down brings their sizes out.${again === '' ? '' : ` Cut ${again} again after sanding.`}`,
           'Drawing, dimension table, design file and sizes in this note are of the finished bridge, unless said otherwise.',
         ]
@@ -87,14 +85,18 @@ function solidLines({ design, curves: { edge } }: AcceptedDesign, order: Order):
   ];
 }
 
-function faceLines({ curves }: AcceptedDesign): readonly string[] {
+function faceLines({ design, curves }: AcceptedDesign, { holes }: Order): readonly string[] {
+  const after = [
+    ...(holes === 'reamed' ? ['taper'] : []),
+    ...(design.pins.bevel === 'cut' ? ['bevel'] : []),
+  ].join(' and ');
   const face =
     curves.underside.shape === 'flat'
       ? 'First the glue face, flat'
       : `First the glue face, hollow to R ${fixed(curves.underside.radius, 0)} (${curves.underside.shape === 'sphere' ? 'a sphere' : 'a cylinder along Y'}), with a flat rim of waste round it`;
   return [
-    `${face}, and in the same clamping the first and the last pin hole right through.`,
-    'Turn it over onto pegs in these two holes. Then, in one clamping: slot, the other holes, top, edge, and the outline last.',
+    `${face}, and in the same clamping the first and the last pin hole drilled right through.`,
+    `Turn it over onto pegs in these two holes, pegs shorter than the holes. Then, in one clamping: slot, the other holes, top${after === '' ? '' : `, ${after} of all the holes from the top, these two too`}, edge, and the outline last.`,
     'The slot’s depth is from the finished crown, in the middle of the slot.',
   ];
 }
@@ -110,17 +112,27 @@ function toleranceLines({ design, curves }: AcceptedDesign, order: Order): reado
     `Slot’s depth ${fixed(saddle.depth, 2)}${unsanded(saddle.depth + a / Math.cos(curves.slot.tilt))} ${off('slot-depth')} along its walls, in the middle, from the crown: half of an error is in the action.`,
     `Slot’s place ${off('slot-place')} and angle ${fixed(saddle.angle, 2)}° ${off('slot-angle')}°${saddle.tilt > 0 ? `, its lean toward the pins ${fixed(saddle.tilt, 1)}°` : ''}, to the holes and the outline: the guitar’s intonation.`,
     `Thickness in the middle ${fixed(top.thickness, 2)}${unsanded(top.thickness + a)} ${off('crown')}: the height of the strings.`,
-    tapers(design, order)
-      ? `Pin holes ${fixed(pins.mouth, 2)} ${off('mouth')} at the${a > 0 ? ' finished' : ''} surface, their places ${off('pin-place')}: pins must sit alike, and are seen at a glance.`
-      : `Pin holes ${fixed(pins.drill, 2)} ${off('pin-hole')}, their places ${off('pin-place')}: seen at a glance, and reamed later.`,
+    order.holes === 'reamed'
+      ? `Pin holes ${mouthText(design, a > 0)}, their places ${off('pin-place')}: pins must sit alike, and are seen at a glance.`
+      : `Pin holes ${fixed(pins.drill, 2)} ${off('pin-hole')}, their places ${off('pin-place')}: seen at a glance, and ${holeCuts(design).travel > 0 ? 'reamed later' : 'left as drilled'}.`,
   ];
+}
+
+/** What a reamed hole measures where it can be measured: at the surface, or inside the ring that a bevel leaves. */
+function mouthText({ pins }: AcceptedDesign['design'], sanded: boolean): string {
+  const { inside } = holeCuts({ pins });
+  const off = toleranceText(TOLERANCES.mouth);
+  const surface = `the${sanded ? ' finished' : ''} surface`;
+  return inside === undefined
+    ? `${fixed(pins.mouth, 2)} ${off} at ${surface}`
+    : `${fixed(inside, 2)} ${off} across inside the bevel’s ring (the taper carried up to ${surface} has ${fixed(pins.mouth, 2)})`;
 }
 
 function dontLines({ design }: AcceptedDesign, order: Order): readonly string[] {
   return [
-    tapers(design, order)
+    order.holes === 'reamed'
       ? 'Don’t ream deeper than drawn: the holes are fitted to their pins at set-up.'
-      : 'Don’t ream or taper the pin holes: they are fitted to their pins at set-up.',
+      : `Don’t ream or taper the pin holes: ${holeCuts(design).travel > 0 ? 'they are fitted to their pins at set-up' : 'they stay parallel, as drilled'}.`,
     'Don’t take the slot’s width from the cutter: leave it to the gauge.',
     'Don’t round the slot’s floor, nor its upper edges: a flat-ended cutter, and the edges left sharp.',
     'Don’t sand, seal, oil or wax the glue face, and don’t break its edge.',

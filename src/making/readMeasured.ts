@@ -2,8 +2,10 @@ import type { NumberField } from '../design/fields/kinds.ts';
 import { DesignError, type Problem } from '../design/problem.ts';
 import { ACCEPTED, readQuantity } from '../design/quantity.ts';
 import { describe } from '../design/read.ts';
+import { fixed, measure } from '../report/said.ts';
+import type { Measured } from './meaning.ts';
+import { isPlausible, plausible } from './plausible.ts';
 import type { Setting, Step } from './step.ts';
-import type { Measured } from './whatItMeans.ts';
 
 const KIND: Readonly<Record<Setting['unit'], NumberField['kind']>> = {
   mm: 'length',
@@ -14,7 +16,7 @@ const KIND: Readonly<Record<Setting['unit'], NumberField['kind']>> = {
 
 /**
  * Measured values from plain JSON: by the id of their setting, a number in its unit or text with a unit (`7/32 in`); blank
- * is not measured. Throws `DesignError`, paths `measured.…`, with every problem found.
+ * is not measured. What no such setting can be is refused: `plausible`. Throws `DesignError`, paths `measured.…`, with every problem found.
  */
 export function readMeasured(json: unknown, steps: readonly Step[]): Measured {
   if (typeof json !== 'object' || json === null || Array.isArray(json)) {
@@ -37,22 +39,31 @@ export function readMeasured(json: unknown, steps: readonly Step[]): Measured {
 }
 
 /** A value, nothing for a blank, or what is wrong with it. */
-function one(id: string, { unit }: Setting, given: unknown): number | undefined | Problem {
+function one(id: string, setting: Setting, given: unknown): number | undefined | Problem {
   if (given === null || (typeof given === 'string' && given.trim() === '')) return undefined;
-  const kind = KIND[unit];
+  const kind = KIND[setting.unit];
   const read =
     typeof given === 'number' || typeof given === 'string'
       ? readQuantity(given, kind)
       : { ok: false as const };
-  if (read.ok && Number.isFinite(read.value) && read.value >= 0) return read.value;
-  const allowed = `${ACCEPTED[kind]}, not below 0`;
+  const number = read.ok && Number.isFinite(read.value);
+  if (number && isPlausible(setting, read.value)) return read.value;
+  const allowed = number ? rangeText(setting) : `${ACCEPTED[kind]}, ${rangeText(setting)}`;
   return {
-    code: 'not-a-value',
+    code: number ? 'out-of-range' : 'not-a-value',
     path: `measured.${id}`,
     value: describe(given),
     allowed,
-    remedy: `Type ${allowed}, or leave it blank.`,
+    remedy: number
+      ? `Measure again and type ${allowed}, with its unit where it isn’t ${setting.unit || 'a count'}; or leave it blank.`
+      : `Type ${allowed}, or leave it blank.`,
   };
+}
+
+function rangeText(setting: Setting): string {
+  const { least, most } = plausible(setting);
+  const top = measure(most, setting.unit, 0);
+  return least === undefined ? `more than 0 and at most ${top}` : `from ${fixed(least, 0)} to ${top}`;
 }
 
 function unknown(id: string): Problem {

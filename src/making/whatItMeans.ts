@@ -1,100 +1,112 @@
 import { handSign } from '../../models/curves/slot.ts';
-import { slotReach } from '../../models/curves/slotReach.ts';
 import { massG, surfaceFigures } from '../../models/surface/figures.ts';
 import type { AcceptedDesign } from '../design/acceptDesign.ts';
-import { fixed } from '../report/said.ts';
 import { centsError } from '../trade/centsError.ts';
 import { actionOf, type EndHeights } from '../trade/endHeights.ts';
 import { crowns } from '../trade/fit/crowns.ts';
+import { asMade } from './asMade.ts';
 import { jobByHand } from './jobByHand.ts';
+import { judgeMeasured } from './judgeMeasured.ts';
+import { madeUp } from './madeUp.ts';
+import type { Meaning, MeaningFigures, Measured, StringMeaning } from './meaning.ts';
+import { meaningTables } from './meaningTables.ts';
+import { meaningText } from './meaningText.ts';
+import { type MeasuredOff, measuredOff } from './measuredOff.ts';
+import { isPlausible } from './plausible.ts';
+import { slotAsCut } from './slotAsCut.ts';
+import type { Step } from './step.ts';
 import type { Workshop } from './workshop.ts';
-
-/** Measured values by the id of their setting. */
-export type Measured = Readonly<Record<string, number>>;
-
-/** What the measured values mean for one string. */
-export interface StringMeaning {
-  readonly note: string;
-  /** How much higher its crown stands, mm. */
-  readonly rise: number;
-  /** Over the 12th fret, mm: as designed, and as it comes out. */
-  readonly action: { readonly designed: number; readonly now: number };
-  /**
-   * At the 12th fret, cents: as designed; as it comes out when the bridge is laid by the slot's middle; and when it is
-   * laid by its back edge.
-   */
-  readonly cents: { readonly designed: number; readonly bySlot: number; readonly byEdge: number };
-}
-
-/** What the measured values mean. */
-export interface Meaning {
-  readonly strings: readonly StringMeaning[];
-  /** How much further back than designed the slot's middle lies, mm, and how much more its angle is, degrees. */
-  readonly slot: { readonly back: number; readonly turn: number };
-  /** Bending stiffness of the block to that designed. */
-  readonly stiffness: number;
-  /** Least wood under the slot, mm. */
-  readonly woodUnder: number;
-  /** Of this piece of timber, kg/m³; undefined where its mass was not measured. */
-  readonly density: number | undefined;
-  /** The same in words; empty where nothing that tells was measured, or all is as designed. */
-  readonly text: readonly string[];
-}
-
-/** Differences that a bench can't measure, mm. */
-const UNSEEN = 0.005;
 
 /**
  * What measured values mean for action, intonation and strength. Derived: a string goes up with the bridge's top and what
  * shows of the saddle (or with the slot's floor and the saddle's height), the action at the 12th fret by half of it
  * (I3); cents by the error of a fretted note (I2) with crown and height where they now are; a beam's stiffness goes
- * with its thickness cubed. Values that are not told are taken to be as designed. Throws `RangeError` for what is no
- * finite number, or no length.
+ * with its thickness cubed. Values that are not told are taken to be as designed. Throws `RangeError` for what no such
+ * setting can be.
  */
 export function whatItMeans(accepted: AcceptedDesign, workshop: Workshop, measured: Measured): Meaning {
-  const settings = new Map(
-    jobByHand(accepted, workshop).flatMap((step) => step.settings.map((one) => [one.id, one.value] as const)),
-  );
-  for (const [id, value] of Object.entries(measured)) {
-    if (!Number.isFinite(value) || value < 0) throw new RangeError(`${id}: ${value} is not a measured value`);
-  }
-  /** Measured − wanted of the first of these that was measured. */
-  const off = (...ids: readonly string[]): number | undefined => {
-    const id = ids.find((one) => Object.hasOwn(measured, one) && settings.has(one));
-    return id === undefined ? undefined : (measured[id] as number) - (settings.get(id) as number);
+  const designed = jobByHand(accepted, workshop);
+  const steps = madeUp(designed, accepted, refuseOdd(designed, measured));
+  const off = measuredOff(designed, measured);
+  const { design, curves } = accepted;
+  const made = asMade(off, curves.slot.tilt);
+  const { back, turn } = slotAsCut(accepted, workshop, off);
+  const grams = measured['check.mass'];
+  const { thickness } = design.top;
+  const figures: MeaningFigures = {
+    strings: stringsOf(accepted, workshop, steps, off),
+    made,
+    slot: { back, turn },
+    stiffness: (Math.max(0, thickness + made.thicker) / thickness) ** 3,
+    woodUnder: measured['check.wood-under'] ?? woodLeft(designed, off, made, Math.cos(curves.slot.tilt)),
+    density: grams === undefined ? undefined : grams / massG(surfaceFigures(curves, 'drilled').volumeMm3, 1),
+    outside: steps
+      .flatMap(({ settings }) => settings)
+      .filter((one) => {
+        const value = measured[one.id];
+        return value !== undefined && judgeMeasured(one, value).within === false;
+      }).length,
   };
-  const { design, curves, fit } = accepted;
-  const lean = Math.cos(curves.slot.tilt);
-  const thicker = off('check.thickness', 'crown.thickness') ?? 0;
-  // a thicker blank asks for as much more depth from its face
-  const planed = (off('thickness.planed') ?? 0) / lean;
-  const fromFace = off('slot.depth');
-  const deeper =
-    off('check.slot-depth', 'crown.left-middle') ?? (fromFace === undefined ? 0 : fromFace - planed);
-  const slot = slotOff(accepted, off('check.slot-treble') ?? 0, off('check.slot-bass') ?? 0);
-  const hand = handSign(design);
+  return {
+    ...figures,
+    text: meaningText(figures, accepted, { steps: designed, measured, workshop }),
+    tables: meaningTables(figures),
+  };
+}
 
-  const strings = crowns(design, fit).map((crown, i): StringMeaning => {
+/** The same values; throws for the first that is none. */
+function refuseOdd(steps: readonly Step[], measured: Measured): Measured {
+  for (const { settings } of steps) {
+    for (const one of settings) {
+      const value = measured[one.id];
+      if (value !== undefined && !isPlausible(one, value))
+        throw new RangeError(`${one.id}: ${value} is not a measured value`);
+    }
+  }
+  return measured;
+}
+
+function stringsOf(
+  accepted: AcceptedDesign,
+  workshop: Workshop,
+  steps: readonly Step[],
+  off: MeasuredOff,
+): readonly StringMeaning[] {
+  const { design, curves, fit } = accepted;
+  const { angle, tilt } = curves.slot;
+  const { thicker, deeper } = asMade(off, tilt);
+  const slot = slotAsCut(accepted, workshop, off);
+  const leaning = tiltAsCut(design.footprint.depthCentre, tilt, off);
+  const hand = handSign(design);
+  const wanted = new Map(steps.flatMap(({ settings }) => settings.map(({ id, value }) => [id, value])));
+  return crowns(design, fit).map((crown, i): StringMeaning => {
     const showing = off(`saddle.showing-${i + 1}`);
     const height = off(`saddle.height-${i + 1}`) ?? 0;
-    const rise = thicker + lean * (showing ?? height - deeper);
+    const rise = thicker + Math.cos(tilt) * (showing ?? height - deeper);
     const { x = 0, note = '' } = fit.strings[i] ?? {};
     const { setup, nutMm } = fit.slot.wanted[i] ?? {};
     const heights = fit.heights[i] as EndHeights;
-    const designed = actionOf(heights).at12 + fit.height.tooHigh / 2;
+    const asDesigned = actionOf(heights).at12 + fit.height.tooHigh / 2;
+    // filed further off the middle, on the side that it was filed to
+    const filed = Math.sign(crown.filed) * (off(`saddle.filed-${i + 1}`) ?? 0);
+    // a leaning saddle carries its crown back as it rises
+    const over = crown.height - design.top.thickness;
+    const leans = ((over + rise) * Math.tan(leaning) - over * Math.tan(tilt)) / Math.cos(angle);
     const cents = (back: number): number => {
       if (!setup) return 0;
       const raised = { ...setup, heights: { ...heights, saddle: heights.saddle + rise } };
-      // a leaning saddle carries its crown back as it rises
-      const leans = (rise * Math.tan(curves.slot.tilt)) / Math.cos(curves.slot.angle);
-      return centsError(raised, 12, crown.setback + back + leans, nutMm);
+      return centsError(raised, 12, crown.setback + back + leans + filed, nutMm);
     };
     // to the treble of the middle the slot that is turned further comes nearer to the nut
     const turned = slot.turnedBack(hand * x);
     return {
       note,
       rise,
-      action: { designed, now: designed + rise / 2 },
+      action: { designed: asDesigned, now: asDesigned + rise / 2 },
+      saddle: {
+        showing: wanted.get(`saddle.showing-${i + 1}`) as number,
+        height: wanted.get(`saddle.height-${i + 1}`) as number,
+      },
       cents: {
         designed: crown.cents.filed[11] ?? 0,
         bySlot: cents(turned),
@@ -102,105 +114,23 @@ export function whatItMeans(accepted: AcceptedDesign, workshop: Workshop, measur
       },
     };
   });
-
-  const { thickness } = design.top;
-  const wood = settings.get('check.wood-under') as number;
-  const woodUnder = measured['check.wood-under'] ?? wood + thicker - lean * deeper;
-  const stiffness = (Math.max(0, thickness + thicker) / thickness) ** 3;
-  const grams = measured['check.mass'];
-  const density =
-    grams === undefined ? undefined : grams / massG(surfaceFigures(curves, 'drilled').volumeMm3, 1);
-  const meaning = {
-    strings,
-    slot: { back: slot.back, turn: slot.turn },
-    stiffness,
-    woodUnder,
-    density,
-  };
-  return {
-    ...meaning,
-    text: inWords(meaning, accepted, {
-      thicker,
-      wood,
-      width: measured['check.slot-width'],
-      fromFace: (settings.get('slot.depth') as number) + planed,
-      planed,
-    }),
-  };
 }
 
-/** How the slot lies otherwise, from its two ends' distances to the back edge: longer is nearer to the nut. */
-function slotOff({ curves, design }: AcceptedDesign, treble: number, bass: number) {
-  const { slot } = curves;
-  const half = slotReach(curves) * Math.cos(slot.angle);
-  const slope = Math.tan((design.saddle.angle * Math.PI) / 180);
-  const steeper = (treble - bass) / (2 * half);
-  return {
-    back: -(treble + bass) / 2,
-    turn: (Math.atan(slope + steeper) * 180) / Math.PI - design.saddle.angle,
-    /** How much further back it lies at a place so far to the treble, the middle held, mm. */
-    turnedBack: (toTreble: number) => -steeper * toTreble,
-  };
+/** How the slot leans as it was cut, radians: as measured, or as the bed was set. */
+function tiltAsCut(depthCentre: number, tilt: number, off: MeasuredOff): number {
+  const [more, higher] = [off('slot.tilt'), off('slot.bed-rise')];
+  if (more !== undefined) return tilt + (more * Math.PI) / 180;
+  return higher === undefined ? tilt : Math.atan(Math.tan(tilt) + higher / depthCentre);
 }
 
-interface Told {
-  readonly thicker: number;
-  readonly wood: number;
-  /** How much more the slot's depth from the blank's face must be, and what it then is, mm. */
-  readonly planed: number;
-  readonly fromFace: number;
-  /** Of the slot, as measured. */
-  readonly width: number | undefined;
-}
-
-function inWords(
-  meaning: Omit<Meaning, 'text'>,
-  { design, curves }: AcceptedDesign,
-  { thicker, wood, width, planed, fromFace }: Told,
-): readonly string[] {
-  const { strings, slot, stiffness, woodUnder, density } = meaning;
-  const out: string[] = [];
-  if (Math.abs(planed) >= UNSEEN) {
-    out.push(
-      `The blank is planed ${planed > 0 ? 'thicker' : 'thinner'} than set: cut the slot ${fixed(fromFace, 2)} mm deep in all from its face, ${fixed(Math.abs(planed), 2)} ${planed > 0 ? 'more' : 'less'}.`,
-    );
-  }
-  const rises = strings.map(({ rise }) => rise);
-  if (rises.some((rise) => Math.abs(rise) >= UNSEEN)) {
-    const each = strings.map(
-      ({ note, action }) => `${note} ${fixed(action.now, 2)} (${fixed(action.designed, 2)} designed)`,
-    );
-    const most = rises.reduce((far, rise) => (Math.abs(rise) > Math.abs(far) ? rise : far), 0);
-    out.push(
-      `Action at the 12th fret comes out at ${each.join(', ')} mm: half of what the crowns stand ${most > 0 ? 'higher' : 'lower'}, ${fixed(Math.abs(most), 2)} mm at most. The saddle’s height takes it up again.`,
-    );
-  }
-  if (Math.abs(slot.back) >= UNSEEN || Math.abs(slot.turn) >= 0.005) {
-    const said = (which: 'bySlot' | 'byEdge') =>
-      strings.map(({ note, cents }) => `${note} ${fixed(cents[which], 1)}`).join(', ');
-    out.push(
-      `The slot lies ${fixed(Math.abs(slot.back), 2)} mm further ${slot.back > 0 ? 'back' : 'forward'} on the bridge, at ${fixed(design.saddle.angle + slot.turn, 2)}° in place of ${fixed(design.saddle.angle, 2)}°. Lay the bridge by the slot’s middle, ${fixed(design.guitar.scale + design.saddle.setback, 2)} mm from the scale’s end at the nut, and the 12th frets are off by ${said('bySlot')} cents; laid by its back edge they are off by ${said('byEdge')}. As designed: ${strings.map(({ note, cents }) => `${note} ${fixed(cents.designed, 1)}`).join(', ')}.`,
-    );
-  }
-  if (Math.abs(thicker) >= UNSEEN) {
-    out.push(
-      `The block is ${fixed(Math.abs(stiffness - 1) * 100, 0)} % ${stiffness > 1 ? 'stiffer' : 'less stiff'} than designed: stiffness goes with thickness cubed. That compares two bridges, and promises no strength.`,
-    );
-  }
-  if (Math.abs(woodUnder - wood) >= UNSEEN) {
-    out.push(
-      `Wood under the slot: ${fixed(woodUnder, 2)} mm in place of ${fixed(wood, 2)}${woodUnder < 2 ? '; 2 to 3 is common practice' : ''}.`,
-    );
-  }
-  if (width !== undefined && Math.abs(width - curves.slot.width) >= UNSEEN) {
-    out.push(
-      `The saddle goes with its slot: make it ${fixed(width - 0.05, 2)} to ${fixed(width, 2)} mm thick.`,
-    );
-  }
-  if (density !== undefined) {
-    out.push(
-      `This piece of ${design.timber.name} has ${fixed(density, 0)} kg/m³, ${fixed(design.timber.density, 0)} in the design.`,
-    );
-  }
-  return out;
+/** Wood under the slot where it is least: by its depth in the middle, or at its ends where that is more off. */
+function woodLeft(
+  steps: readonly Step[],
+  off: MeasuredOff,
+  { thicker, deeper }: MeaningFigures['made'],
+  lean: number,
+): number {
+  const designed = steps.flatMap(({ settings }) => settings).find(({ id }) => id === 'check.wood-under');
+  const ends = off('crown.left-ends', 'slot.depth-ends') ?? deeper;
+  return (designed?.value ?? 0) + thicker - lean * Math.max(deeper, ends);
 }

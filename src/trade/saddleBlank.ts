@@ -1,3 +1,5 @@
+import { roundedUp } from './roundedUp.ts';
+
 /** Looseness of the saddle across the slot that is still firm, mm: slides in by hand and doesn't lean. Practice. */
 const FIT = 0.05;
 /** Air that may be left at the slot's two ends together, mm. Practice. */
@@ -15,7 +17,7 @@ export interface Limits {
 export interface SaddleBlank {
   readonly length: Limits;
   readonly thickness: Limits;
-  /** The least height; whatever is more comes off in shaping. */
+  /** The least height, rounded up to a hundredth; whatever is more comes off in shaping. */
   readonly height: number;
   /** Height of the finished saddle at its highest. */
   readonly finished: number;
@@ -33,7 +35,7 @@ export function saddleBlank(slotLength: number, slotWidth: number, greatest: num
   return {
     length: { least: slotLength - END_AIR, most: slotLength },
     thickness: { least: slotWidth - FIT, most: slotWidth },
-    height: greatest + TO_SHAPE,
+    height: roundedUp(greatest + TO_SHAPE, 2),
     finished: greatest,
   };
 }

@@ -115,7 +115,7 @@ describe('a packet', () => {
       'Wanted by: 2031-06-01',
       'this is the last.',
       'As reamed',
-      'With 0.20 for sanding on the top',
+      'With 0.2 for sanding on the top',
       'sides, glue face, slot and holes are to size',
       'Hardwood dust harms the lungs',
     ])
@@ -137,7 +137,13 @@ test('wrong use ends with 2, before any kernel is loaded, and says which option'
     [['x.json', '--quantity', 'many'], /--quantity many/],
     [['x.json', '--quantity', '1', '--deadline', '2031-02-30'], /--deadline 2031-02-30: it must be a day/],
     [['x.json', '--quantity', '1', '--as', 'carved'], /--as carved: it must be drilled, reamed/],
-    [['x.json', '--quantity', '1', '--allowance', '9'], /--allowance 9: it must be 0 to 0\.5 mm/],
+    [['x.json', '--quantity', '1', '--allowance', '9'], /--allowance 9: it must be 0, or 0\.01 to 0\.5 mm/],
+    [['x.json', '--quantity', '-1'], /--quantity -1: it must be a whole number from 1 to 999/],
+    [['x.json', '--quantity', '1', '--allowance', '-0.1'], /--allowance -0\.1: it must be 0, or/],
+    [
+      ['x.json', '--quantity', '1', '--deadline', '2031-05-16', '--date', '2031-05-17'],
+      /--deadline 2031-05-16: it must be a day from 2031-05-17 on/,
+    ],
     [['x.json', '--quantity', '1', '--allowance', 'some'], /--allowance some/],
     [
       ['x.json', '--quantity', '1', '--remarks', 'x'.repeat(2001)],

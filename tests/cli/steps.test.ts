@@ -26,6 +26,7 @@ beforeAll(() => {
   put('wide.json', { cutter: '1/8 in' });
   put('wrong.json', { cutter: 99, lathe: 'yes' });
   put('measured.json', { 'check.thickness': '9.7 mm', 'check.slot-width': 3.21, 'check.length': '' });
+  put('tip.json', { 'check.tip': 2 });
   put('misspelt.json', { 'check.thikness': 9.7 });
   writeFileSync(at('broken.json'), '{\n  "slot": }');
 });
@@ -103,6 +104,14 @@ test('as a list for a terminal, no line wider than 100 columns but for judgement
   const judged = await call(at('plain.json'), '--table', '--measured', at('measured.json'));
   expect(judged.out).toMatch(/±0\.1 +9\.70 mm +0\.20 mm more than wanted: outside by 0\.10 mm/);
   expect(judged.out).toContain('What the measured values mean');
+  expect(judged.out).toMatch(
+    /The saddle wanted now, mm along it\n +String +shows over the top +foot to crown\n/,
+  );
+  expect(judged.out, 'no list but the cents’ table').toMatch(
+    /String +as designed +laid by the slot +laid by the back edge/,
+  );
+  const tip = await call(at('plain.json'), '--table', '--measured', at('tip.json'));
+  expect(tip.out).toContain('- 1 value is outside its tolerance');
 });
 
 describe('as pages', () => {
@@ -157,8 +166,8 @@ test('what is wrong is said with its option or its field, and the code that fits
     ],
     [
       [at('narrow.json'), '--workshop', at('wide.json')],
-      1,
-      /narrow\.json: workshop\.cutter: 3\.175 does not fit/,
+      2,
+      /narrow\.json: --workshop .*wide\.json: workshop\.cutter: 3\.175 does not fit/,
     ],
     [
       [at('plain.json'), '--measured', at('misspelt.json')],

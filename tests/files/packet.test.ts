@@ -74,6 +74,18 @@ describe('the order packet', () => {
     expect(Object.keys(files).filter((one) => one.includes('_no-allowance_'))).toHaveLength(4);
   });
 
+  test('ordered as reamed where the reamer takes nothing off: as drilled by every name, title and drawing', async () => {
+    for (const changes of [{ 'pins.taper': 0 }, { 'pins.mouth': '3/16 in' }]) {
+      const { name, bytes: zip } = await made({ holes: 'reamed' }, { ...changes, 'guitar.name': 'Heron' });
+      const drilled = await made({ holes: 'drilled' }, { ...changes, 'guitar.name': 'Heron' });
+      expect(name).toBe('Heron_as-drilled_no-allowance_packet.zip');
+      expect(zip).toEqual(drilled.bytes);
+      const files = read(zip);
+      expect(Object.keys(files).filter((one) => !one.includes('_as-drilled_'))).toEqual([]);
+      expect(files['Heron_as-drilled_no-allowance_manifest.txt']).toContain('holes as drilled');
+    }
+  });
+
   test('its drawing is of the ordered holes', async () => {
     const accepted = acceptDesign(designText({ 'guitar.name': 'Heron' }));
     const date = new Date('2031-05-17T00:00:00Z');

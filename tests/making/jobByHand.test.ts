@@ -11,6 +11,7 @@ import { jobByHand } from '../../src/making/jobByHand.ts';
 import { usualWorkshop } from '../../src/making/workshop.ts';
 import { outlineTemplate } from '../../src/sheets/templates/outlineTemplate.ts';
 import { CAUTIONS } from '../../src/trade/cautions.ts';
+import { saddleFit } from '../../src/trade/fit/saddleFit.ts';
 import { change, designText, thrown } from '../support/change.ts';
 import { dejaVu } from '../support/dejaVu.ts';
 import { acceptedDesigns } from '../support/designs.ts';
@@ -233,6 +234,45 @@ describe('closed forms', () => {
     expect(first('diameter')).toBe('reaming.mouth');
   });
 
+  test('a reamed hole is measured inside the ring that its bevel leaves, on the drawn hole', () => {
+    const one = bench({ 'pins.bevel': 'cut' });
+    expect(one.value('reaming.mouth')).toBeLessThan(one.accepted.design.pins.mouth);
+    const { bevelDiameter } = one.accepted.design.pins;
+    expect(one.value('reaming.mouth')).toBeCloseTo(bevelDiameter - 2 * one.value('bevel.ring-left'), 9);
+    expect(one.setting('reaming.mouth').formula).toContain('5.60');
+    expect(bench({ 'pins.bevel': 'none' }).value('reaming.mouth')).toBe(5.6);
+  });
+
+  test('a gap from front to back that no gauge tells is not asked for', () => {
+    const domed = (radius: number) =>
+      bench({ 'underside.shape': 'sphere', 'underside.radius': radius, 'footprint.depthCentre': 34 });
+    // 34² / (8 R): 0.019 and 0.072
+    expect(domed(7620).value('underside.gap-across')).toBeNaN();
+    expect(domed(2000).value('underside.gap-across')).toBeCloseTo(0.0723, 4);
+  });
+
+  test('at least so much is rounded up: the blank’s thickness and the saddle’s blank', () => {
+    for (const thickness of [9.5, 9.546, 9.612]) {
+      const one = bench({ 'top.thickness': thickness });
+      const said = ({ value, decimals }: ReturnType<typeof one.setting>) => Number(value.toFixed(decimals));
+      expect(said(one.setting('blank.thickness'))).toBeGreaterThanOrEqual(
+        one.value('thickness.planed') + 1 - 1e-6,
+      );
+      const { design, curves, fit } = one.accepted;
+      const { blank } = saddleFit(design, curves, fit);
+      if (!blank) throw new Error('this saddle has a blank');
+      expect(said(one.setting('saddle.blank-height'))).toBe(blank.height);
+      expect(blank.height).toBeGreaterThanOrEqual(blank.finished + 0.5 - 1e-6);
+      expect(blank.height - blank.finished).toBeLessThan(0.51);
+    }
+  });
+
+  test('the drill that bores a slot’s round ends by hand is at hand', () => {
+    const needs = (ends: string) => bench({ 'saddle.ends': ends }, { slot: 'hand' }).step('slot')?.needs;
+    expect(needs('round')).toContain('drill as wide as the slot');
+    expect(needs('open')).not.toContain('drill as wide as the slot');
+  });
+
   test('holes left as drilled are not reamed', () => {
     expect(bench({ 'pins.taper': 0 }).step('reaming')).toBeUndefined();
     expect(bench({ 'pins.mouth': '3/16 in' }).step('reaming')).toBeUndefined();
@@ -410,7 +450,9 @@ describe('other tools, other words', () => {
 
   test('machines warn of fixture and cutter, sanding of dust', () => {
     expect(bench().step('slot')?.cautions).toEqual(['dust', 'allergy', 'machines', 'first']);
-    expect(bench({}, { slot: 'hand' }).step('slot')?.cautions).not.toContain('machines');
+    expect(bench({ 'saddle.ends': 'open' }, { slot: 'hand' }).step('slot')?.cautions).not.toContain(
+      'machines',
+    );
     expect(bench().step('drilling')?.cautions).toContain('machines');
     expect(bench().step('finishing')?.cautions).toContain('machines');
     expect(bench().step('blank')?.cautions).toEqual(expect.arrayContaining(['allergy', 'listed']));

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { massG, surfaceFigures } from '../../models/surface/figures.ts';
 import { acceptDesign } from '../../src/design/acceptDesign.ts';
+import { holeCuts } from '../../src/making/holes.ts';
 import { jobNote } from '../../src/making/jobNote.ts';
 import { readOrder } from '../../src/making/order.ts';
 import { CAUTIONS, CHOSEN_IS_LISTED } from '../../src/trade/cautions.ts';
@@ -37,7 +38,7 @@ test('blank deadline and remarks are allowed, and said', () => {
 describe('as drilled or as reamed, with an allowance or none', () => {
   test('as drilled: don’t ream', () => {
     const { lines } = note({ holes: 'drilled' });
-    expect(lines('The solid')).toContain('As drilled: pin holes are straight, 4.76 across');
+    expect(lines('The solid')).toContain('As drilled: pin holes are parallel, 4.76 across.');
     expect(lines('Please don’t')).toContain('Don’t ream or taper');
   });
 
@@ -57,10 +58,41 @@ describe('as drilled or as reamed, with an allowance or none', () => {
       expect(note({ holes }).lines('Material')).toContain(`about ${mass(holes)} g with holes as ${holes}`);
   });
 
-  test('holes without a taper are as drilled, whatever was ordered', () => {
-    const { lines } = note({ holes: 'reamed' }, { 'pins.taper': 0 });
-    expect(lines('The solid')).toContain('As drilled');
-    expect(lines('Please don’t')).toContain('Don’t ream or taper');
+  test.each([
+    ['reamed', { 'pins.taper': 0 }],
+    ['drilled', { 'pins.taper': 0 }],
+    ['reamed', { 'pins.mouth': '3/16 in' }],
+  ])('ordered as %s, %o: as drilled and never reamed, all over the note', (holes, changes) => {
+    const { lines, made } = note({ holes }, changes);
+    expect(lines('The solid')).toMatch(
+      /As drilled: pin holes are parallel, .* across, left as drilled; not reamed\./,
+    );
+    expect(lines('Tolerances that matter, and why')).toContain('seen at a glance, and left as drilled.');
+    expect(lines('Please don’t')).toContain(
+      'Don’t ream or taper the pin holes: they stay parallel, as drilled.',
+    );
+    expect(lines('Material')).toContain('with holes as drilled');
+    expect(made.sections.flatMap((one) => one.lines).join()).not.toMatch(/reamed later|set-up|As reamed/);
+  });
+
+  test('a reamed hole is measured inside its bevel’s ring, or at the surface without one', () => {
+    const said = (changes: Changes) =>
+      note({ holes: 'reamed' }, changes).lines('Tolerances that matter, and why');
+    const { inside } = holeCuts(acceptDesign(designText()).design);
+    expect(inside).toBeLessThan(5.6);
+    expect(said({})).toContain(
+      `Pin holes ${inside?.toFixed(2)} ±0.1 across inside the bevel’s ring (the taper carried up to the surface has 5.60)`,
+    );
+    expect(said({ 'pins.bevel': 'none' })).toContain('Pin holes 5.60 ±0.1 at the surface');
+  });
+
+  test('the two holes that pegs stand in are finished with the others', () => {
+    const said = (holes: string, changes: Changes = {}) => note({ holes }, changes).lines('Which face first');
+    expect(said('reamed')).toContain('pegs shorter than the holes');
+    expect(said('reamed')).toContain('taper and bevel of all the holes from the top, these two too');
+    expect(said('drilled')).toContain(' bevel of all the holes from the top');
+    expect(said('drilled')).not.toContain('taper');
+    expect(said('drilled', { 'pins.bevel': 'none' })).toContain('the other holes, top, edge, and');
   });
 });
 

@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { acceptDesign } from '../../src/design/acceptDesign.ts';
+import { allowanceText } from '../../src/making/allowanceText.ts';
 import { readOrder } from '../../src/making/order.ts';
-import { thrown } from '../support/change.ts';
+import { orderFor } from '../../src/making/orderFor.ts';
+import { type Changes, designText, thrown } from '../support/change.ts';
 
 test('nothing given is one piece as drilled', () => {
   expect(readOrder({})).toEqual({
@@ -22,6 +25,36 @@ test('what is asked for is kept, line ends of every kind made one', () => {
   };
   expect(readOrder(order)).toEqual({ ...order, remarks: 'a\nb\nc 🎸' });
   expect(readOrder({ remarks: '🎸'.repeat(2000) }).remarks).toHaveLength(4000);
+  expect(readOrder({ remarks: '\n'.repeat(39) }).remarks).toHaveLength(39);
+});
+
+test('an allowance is kept to a hundredth, and said alike everywhere', () => {
+  for (const [given, kept, said] of [
+    [0, 0, '0'],
+    [0.006, 0.01, '0.01'],
+    [0.1234, 0.12, '0.12'],
+    [25.4 / 64, 0.4, '0.4'],
+    [0.5, 0.5, '0.5'],
+  ] as const) {
+    const { sandingAllowance } = readOrder({ sandingAllowance: given });
+    expect(sandingAllowance).toBe(kept);
+    expect(allowanceText(sandingAllowance)).toBe(said);
+  }
+});
+
+test('a deadline is no earlier than the day of the order', () => {
+  expect(readOrder({ deadline: '2031-05-17' }, '2031-05-17').deadline).toBe('2031-05-17');
+  expect(readOrder({}, '2031-05-17').deadline).toBe('');
+  const [late] = thrown(() => readOrder({ deadline: '2031-05-16' }, '2031-05-17'));
+  expect(late).toMatchObject({ path: 'order.deadline', allowed: 'a day from 2031-05-17 on, or nothing' });
+});
+
+test('reaming that takes nothing off leaves an order as drilled', () => {
+  const design = (changes: Changes) => acceptDesign(designText(changes)).design;
+  const reamed = readOrder({ holes: 'reamed', quantity: 3 });
+  expect(orderFor(design({}), reamed)).toEqual(reamed);
+  for (const changes of [{ 'pins.taper': 0 }, { 'pins.mouth': '3/16 in' }])
+    expect(orderFor(design(changes), reamed)).toEqual({ ...reamed, holes: 'drilled' });
 });
 
 describe('refused with its path', () => {
@@ -39,6 +72,9 @@ describe('refused with its path', () => {
     [{ remarks: 'bell \u0007' }, 'order.remarks'],
     [{ remarks: 7 }, 'order.remarks'],
     [{ holes: 'punched' }, 'order.holes'],
+    [{ remarks: '\n'.repeat(40) }, 'order.remarks'],
+    [{ sandingAllowance: 0.0004 }, 'order.sandingAllowance'],
+    [{ sandingAllowance: 0.506 }, 'order.sandingAllowance'],
     [{ sandingAllowance: 0.6 }, 'order.sandingAllowance'],
     [{ sandingAllowance: -0.1 }, 'order.sandingAllowance'],
     [{ colour: 'red' }, 'order.colour'],

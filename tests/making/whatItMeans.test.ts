@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { acceptDesign } from '../../src/design/acceptDesign.ts';
-import { type Measured, whatItMeans } from '../../src/making/whatItMeans.ts';
+import type { Measured } from '../../src/making/meaning.ts';
+import { whatItMeans } from '../../src/making/whatItMeans.ts';
 import { usualWorkshop } from '../../src/making/workshop.ts';
 import { crowns } from '../../src/trade/fit/crowns.ts';
 import { type Changes, designText } from '../support/change.ts';
@@ -35,13 +36,15 @@ test('nothing measured: all as designed, nothing to say', () => {
   }
 });
 
-test('all measured as wanted: nothing but the timber’s density to say', () => {
+test('all measured as wanted: that, and the timber’s density', () => {
   const one = bench({ ...STRAIGHT, 'saddle.slotWidth': 3 });
   const measured = Object.fromEntries(
     one.steps.flatMap((s) => s.settings.map(({ id, value }) => [id, value])),
   );
   const said = whatItMeans(one.accepted, one.workshop, measured);
-  expect(said.text).toHaveLength(1);
+  expect(said.text[0]).toBe('All that was measured is as designed, within tolerance.');
+  expect(said.text).toHaveLength(2);
+  expect(said).toMatchObject({ outside: 0, tables: [] });
   expect(said.density).toBeCloseTo(one.accepted.design.timber.density, 6);
 });
 
@@ -193,4 +196,149 @@ test('what is no measure is refused, what belongs to no setting has no say', () 
   expect(() => tell({ 'check.mass': -3 })).toThrow(RangeError);
   expect(tell({ 'saddle.height-12': 9 }).text).toEqual([]);
   expect(usualWorkshop(3.2).slot).toBe('router');
+});
+
+describe('as designed is said only where nothing is outside its tolerance', () => {
+  test.each<[string, number, number]>([
+    ['check.tip', -1, 1],
+    ['marking.pin-1', 1, 1],
+    ['slot.length', 1.5, 1],
+  ])('%s off by %f', (id, by, count) => {
+    const said = meaning({}, (value) => ({ [id]: value(id) + by }));
+    expect(said.outside).toBe(count);
+    expect(said.text).toEqual([
+      '1 value is outside its tolerance; it changes neither action, intonation nor strength.',
+    ]);
+    const two = meaning({}, (value) => ({
+      [id]: value(id) + by,
+      'outline.length': value('outline.length') + 3,
+    }));
+    expect(two.text[0]).toMatch(/^2 values are outside their tolerance; none of them changes action/);
+  });
+
+  test('no measured value of a setting with a tolerance, far outside, is called as designed', () => {
+    const one = bench({ 'saddle.tilt': 4, 'pins.channel': 'ramp' });
+    for (const { id, value, tolerance } of one.steps.flatMap(({ settings }) => settings)) {
+      if (!tolerance) continue;
+      const said = whatItMeans(one.accepted, one.workshop, { [id]: value + 1.5 * tolerance.plus + 0.5 });
+      // the saddle is judged by the heights wanted now
+      expect(said.outside, id).toBeGreaterThan(0);
+      expect(said.text.join(), id).not.toContain('as designed, within');
+      expect(said.text.length, id).toBeGreaterThan(0);
+    }
+  });
+});
+
+describe('the slot’s place by its marks, where the finished bridge was not measured', () => {
+  const marks = (value: (id: string) => number, back: number) => ({
+    'marking.slot-middle': value('marking.slot-middle') + back,
+    'marking.slot-treble': value('marking.slot-treble') - back,
+    'marking.slot-bass': value('marking.slot-bass') - back,
+  });
+
+  test('0.4 too far back is the set-back’s cents when laid by the edge', () => {
+    const said = meaning(STRAIGHT, (value) => marks(value, 0.4));
+    expect(said.slot.back).toBeCloseTo(0.4, 9);
+    expect(said.slot.turn).toBeCloseTo(0, 9);
+    expect(said.outside).toBe(3);
+    const wanted = centsOf({ ...STRAIGHT, 'saddle.setback': 4.4 });
+    said.strings.forEach(({ cents, note }, i) => {
+      expect(Math.abs(cents.byEdge - (wanted[i] as number)), note).toBeLessThan(0.01);
+    });
+    expect(said.text[0]).toContain('0.40 mm further back on the bridge:');
+    expect(said.text[0], 'no angle that isn’t off').not.toContain('in place of');
+    const [table] = said.tables;
+    expect(table?.title).toBe('Cents off at the 12th fret');
+    expect(table?.rows.map((row) => row.length)).toEqual([4, 4, 4, 4, 4, 4]);
+  });
+
+  test('its middle alone tells, and an end beyond the middle', () => {
+    const middle = meaning(STRAIGHT, (value) => ({
+      'marking.slot-middle': value('marking.slot-middle') + 0.4,
+    }));
+    expect(middle.slot.back).toBeCloseTo(0.4, 9);
+    const one = meaning(STRAIGHT, (value) => ({
+      'marking.slot-middle': value('marking.slot-middle') + 0.2,
+      'marking.slot-treble': value('marking.slot-treble') - 0.2,
+    }));
+    expect(one.slot.back).toBeCloseTo(0.2, 9);
+    expect(one.slot.turn).toBeCloseTo(0, 9);
+  });
+
+  test('the finished bridge counts before any mark', () => {
+    const said = meaning(STRAIGHT, (value) => ({
+      ...marks(value, 0.4),
+      'check.slot-treble': value('check.slot-treble'),
+      'check.slot-bass': value('check.slot-bass'),
+    }));
+    expect(said.slot.back).toBeCloseTo(0, 9);
+  });
+
+  test('a shim turns the slot by what it is off, its angle and its height alike', () => {
+    const byAngle = meaning(STRAIGHT, (value) => ({ 'slot.shim-angle': value('slot.shim-angle') + 0.5 }));
+    expect(byAngle.slot.turn).toBeCloseTo(0.5, 9);
+    const wanted = centsOf({ ...STRAIGHT, 'saddle.angle': 3.5 });
+    byAngle.strings.forEach(({ cents, note }, i) => {
+      expect(Math.abs(cents.bySlot - (wanted[i] as number)), note).toBeLessThan(0.01);
+    });
+    const byHeight = meaning(STRAIGHT, () => ({ 'slot.shim-height': 300 * Math.tan((3.5 * Math.PI) / 180) }));
+    expect(byHeight.slot.turn).toBeCloseTo(0.5, 9);
+  });
+});
+
+describe('a bridge that came out otherwise is made up for by its saddle', () => {
+  test.each([{}, { 'saddle.tilt': 7 }])('%o: heights that bring the action back', (changes: Changes) => {
+    const one = bench(changes);
+    const made = {
+      'check.thickness': one.value('check.thickness') - 0.15,
+      'check.slot-depth': one.value('check.slot-depth') - 0.1,
+    };
+    const first = whatItMeans(one.accepted, one.workshop, made);
+    expect(first.tables[0]?.title).toBe('The saddle wanted now, mm along it');
+    expect(first.tables[0]?.rows[2]?.[1]).toBe(first.strings[2]?.saddle.showing.toFixed(2));
+    const saddle = (which: 'showing' | 'height') =>
+      Object.fromEntries(first.strings.map((s, i) => [`saddle.${which}-${i + 1}`, s.saddle[which]]));
+    for (const which of ['showing', 'height'] as const) {
+      const then = whatItMeans(one.accepted, one.workshop, { ...made, ...saddle(which) });
+      for (const { rise } of then.strings) expect(rise, which).toBeCloseTo(0, 9);
+      // the thickness and no saddle height
+      expect(then.outside).toBe(1);
+      expect(then.text.join()).not.toContain('Action at the 12th fret comes out');
+    }
+    const asOnce = Object.fromEntries(
+      first.strings.map((_, i) => [`saddle.showing-${i + 1}`, one.value(`saddle.showing-${i + 1}`)]),
+    );
+    expect(whatItMeans(one.accepted, one.workshop, { ...made, ...asOnce }).outside).toBe(7);
+  });
+
+  test('a floor cut right under a crown too low stands where it was: foot to crown stays', () => {
+    const one = bench();
+    const said = whatItMeans(one.accepted, one.workshop, {
+      'slot.depth': one.value('slot.depth'),
+      'crown.thickness': one.value('crown.thickness') - 0.15,
+    });
+    said.strings.forEach(({ saddle, rise }, i) => {
+      expect(rise).toBeCloseTo(0, 9);
+      expect(saddle.showing).toBeCloseTo(one.value(`saddle.showing-${i + 1}`) + 0.15, 9);
+      expect(saddle.height).toBeCloseTo(one.value(`saddle.height-${i + 1}`), 9);
+    });
+  });
+});
+
+test('foot to crown without a measured depth says for which slot it is', () => {
+  const thin = { 'check.thickness': 9.35 };
+  const words = 'is for a slot 5.50 mm deep, as designed: measure it';
+  expect(meaning({ 'top.thickness': 9.5 }, () => thin).text.join()).toContain(words);
+  const known = meaning({ 'top.thickness': 9.5 }, () => ({ ...thin, 'check.slot-depth': 5.35 }));
+  expect(known.text.join()).not.toContain('as designed: measure it');
+});
+
+test('a blank planed too thin: whether the thickness is still in it', () => {
+  const by = (less: number) =>
+    meaning({ 'top.thickness': 9.5 }, (value) => ({ 'thickness.planed': value('thickness.planed') - less }))
+      .text[0];
+  // 0.3 stand over the crown, 0.1 of it for finishing
+  expect(by(0.15)).toContain('can still be reached: 0.15 mm stand over it.');
+  expect(by(0.25)).toContain('0.05 mm stand over it, less than the 0.10 meant for finishing.');
+  expect(by(0.5)).toContain('can no longer be reached: at most 9.30 mm of 9.50.');
 });

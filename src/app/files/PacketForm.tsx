@@ -1,5 +1,8 @@
 import type { Holes } from '../../../models/curves/curves.ts';
+import { orderFor } from '../../making/orderFor.ts';
 import { usePartSource } from '../part/partContext.ts';
+import { dayText, today } from '../sheets/today.ts';
+import { judge } from '../store/judge.ts';
 import type { OrderText } from '../store/state.ts';
 import { useApp, useAppStore } from '../store/useApp.ts';
 import type { FilesProps } from './filesProps.ts';
@@ -13,7 +16,11 @@ export function PacketForm({ holes, off, save }: FilesProps & { readonly holes: 
   const store = useAppStore();
   const { client } = usePartSource();
   const text = useApp(({ session }) => session.order);
-  const read = readOrderText(text, holes);
+  const read = readOrderText(text, holes, dayText(today()));
+  const made = useApp(({ history }) => {
+    const { accepted } = judge(history.present);
+    return accepted ? orderFor(accepted.design, { holes }).holes : holes;
+  });
   const type = (part: Partial<OrderText>) => store.setSession({ order: { ...text, ...part } });
   const common = { problems: read.ok ? [] : read.problems };
   const write = () =>
@@ -45,6 +52,7 @@ export function PacketForm({ holes, off, save }: FilesProps & { readonly holes: 
             <input
               {...input}
               type="date"
+              min={dayText(today())}
               value={text.deadline}
               onChange={(event) => type({ deadline: event.target.value })}
             />
@@ -73,7 +81,12 @@ export function PacketForm({ holes, off, save }: FilesProps & { readonly holes: 
         </OrderField>
       </div>
       <div className="file-line">
-        <small>Holes as {holes}, as chosen above. Paper and units are those of the sheets.</small>
+        <small>
+          {made === holes
+            ? `Holes as ${holes}, as chosen above.`
+            : `Holes as ${made}: in this design the reamer takes nothing off.`}{' '}
+          Paper and units are those of the sheets.
+        </small>
         <button type="button" className="main" disabled={off || !read.ok} onClick={write}>
           Write the order packet
         </button>

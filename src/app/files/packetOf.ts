@@ -1,5 +1,6 @@
 import type { WrittenFile } from '../../../workers/protocol.ts';
 import type { Order } from '../../making/order.ts';
+import { orderFor } from '../../making/orderFor.ts';
 import { withAllowance } from '../../making/withAllowance.ts';
 import type { Client } from '../client/client.ts';
 import { loadPress } from '../sheets/loadPress.ts';
@@ -18,7 +19,7 @@ export async function packetOf(
   choice: PapersChoice,
 ): Promise<WrittenFile> {
   const { text } = withAllowance(accepted, order.sandingAllowance);
-  const { holes } = order;
+  const { holes } = orderFor(accepted.design, order);
   const { bytes: step } = await client.file(text, { format: 'step', holes, written: today() });
   const { bytes: stl } = await client.file(text, { format: 'stl', holes });
   const mesh = await client.mesh(text, holes);

@@ -8,19 +8,22 @@ export type ReadOrder =
   | { readonly ok: true; readonly order: Order }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** An order as typed: quantity and allowance as a person types them (`0.2`, `0.2 mm`, `1/64 in`). */
-export function readOrderText(text: OrderText, holes: Holes): ReadOrder {
+/** An order as typed, placed on a day (ISO): quantity and allowance as a person types them (`0.2`, `0.2 mm`, `1/64 in`). */
+export function readOrderText(text: OrderText, holes: Holes, day: string): ReadOrder {
   const { quantity, sandingAllowance, deadline, remarks } = text;
   try {
     return {
       ok: true,
-      order: readOrder({
-        quantity: number(quantity, 'count'),
-        sandingAllowance: sandingAllowance.trim() === '' ? 0 : number(sandingAllowance, 'length'),
-        deadline: deadline.trim(),
-        remarks,
-        holes,
-      }),
+      order: readOrder(
+        {
+          quantity: number(quantity, 'count'),
+          sandingAllowance: sandingAllowance.trim() === '' ? 0 : number(sandingAllowance, 'length'),
+          deadline: deadline.trim(),
+          remarks,
+          holes,
+        },
+        day,
+      ),
     };
   } catch (error) {
     if (!(error instanceof DesignError)) throw error;

@@ -60,8 +60,7 @@ export function heightFigures(
       ? [
           {
             label: 'Saddle blank',
-            // the height is the least that will do: rounded up
-            value: `${fixed(blank.length.most, 1)} × ${fixed(Math.ceil(blank.height * 10) / 10, 1)} × ${fixed(blank.thickness.most, 2)}`,
+            value: `${fixed(blank.length.most, 1)} × ${fixed(blank.height, 2)} × ${fixed(blank.thickness.most, 2)}`,
             unit: 'mm',
             ...sourced(
               ['saddle-blank'],

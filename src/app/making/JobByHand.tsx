@@ -1,8 +1,8 @@
 import { useMemo } from 'react';
 import type { Accepted } from '../store/judge.ts';
 import { JobHead } from './JobHead.tsx';
+import { judgedJob } from './judgedJob.ts';
 import { MeaningOf } from './MeaningOf.tsx';
-import { measuredIn } from './measuredIn.ts';
 import { StepItem } from './StepItem.tsx';
 import { TakeOver } from './TakeOver.tsx';
 import { useBench } from './useBench.ts';
@@ -12,8 +12,11 @@ import { WorkshopForm } from './WorkshopForm.tsx';
 /** The steps of a design, to be ticked and filled in, for the workshop as typed. */
 export function JobByHand({ accepted, stale }: { accepted: Accepted; stale: boolean }) {
   const { fingerprint, bench, change, before } = useBench(accepted);
-  const { workshop, steps, problems } = useJob(accepted, bench.workshop);
-  const verdicts = useMemo(() => measuredIn(steps, bench.measured), [steps, bench.measured]);
+  const { workshop, steps: designed, problems } = useJob(accepted, bench.workshop);
+  const { measured, steps, verdicts } = useMemo(
+    () => judgedJob(accepted, designed, bench.measured),
+    [accepted, designed, bench.measured],
+  );
   // a caution is said in full where it first comes up
   const said = new Set<string>();
   return (
@@ -68,7 +71,7 @@ export function JobByHand({ accepted, stale }: { accepted: Accepted; stale: bool
             );
           })}
         </ol>
-        <MeaningOf accepted={accepted} workshop={workshop} verdicts={verdicts} />
+        <MeaningOf accepted={accepted} workshop={workshop} measured={measured} />
       </div>
     </>
   );

@@ -1,4 +1,5 @@
 import { curvesBox } from '../../../models/curves/curvesBox.ts';
+import { roundedUp } from '../../trade/roundedUp.ts';
 import type { Job } from '../job.ts';
 import { length, type Step } from '../step.ts';
 
@@ -24,8 +25,8 @@ export function blank({ design, curves, workshop, low, face }: Job): Step {
         formula: `the outline’s ${(y1 - y0).toFixed(1)} from front to back + 2 × ${around} allowance`,
         decimals: 1,
       }),
-      length('blank.thickness', 'Thickness, at least', face - low + TO_PLANE, {
-        formula: `the planed thickness ${(face - low).toFixed(2)} + ${TO_PLANE} to plane (common practice)`,
+      length('blank.thickness', 'Thickness, at least', roundedUp(face - low + TO_PLANE, 1), {
+        formula: `the planed thickness ${(face - low).toFixed(2)} + ${TO_PLANE} to plane (common practice), rounded up`,
         decimals: 1,
       }),
     ],

@@ -13,7 +13,7 @@ export function check(job: Job): Step {
     id: 'check',
     title: 'Measured over',
     work: [
-      'Measure the finished bridge over. What is off is better known now: it says what the saddle must do about it.',
+      'Measure the finished bridge over. What is off is better known now: once thickness and slot depth are typed in, the saddle’s heights are given anew.',
     ],
     settings: settings(job),
     check: 'Everything in this list, on the finished bridge.',

@@ -1,19 +1,25 @@
 import { TOLERANCES, within } from '../../trade/tolerances.ts';
 import { holeCuts } from '../holes.ts';
 import type { Job } from '../job.ts';
-import { angle, length, type Step } from '../step.ts';
+import { AS_DESIGNED, angle, length, type Step } from '../step.ts';
 
 /** Reaming the pin holes at set-up; nothing where holes stay as drilled. */
 export function reaming({ design, workshop }: Job): Step | undefined {
   const { pins } = design;
-  const { travel, taper, foot } = holeCuts(design);
+  const { travel, taper, foot, inside } = holeCuts(design);
   if (travel === 0) return undefined;
   const byDepth = workshop.reamBy === 'depth';
-  const mouth = length('reaming.mouth', 'Diameter at the surface', pins.mouth, {
-    formula: 'as designed: the cone carried up to the surface, inside the bevel',
-    known: 'set',
-    tolerance: TOLERANCES.mouth,
-  });
+  // the bevel cuts away the taper's mouth: what can be measured is the ring's inside
+  const mouth =
+    inside === undefined
+      ? length('reaming.mouth', 'Diameter at the surface', pins.mouth, {
+          ...AS_DESIGNED,
+          tolerance: TOLERANCES.mouth,
+        })
+      : length('reaming.mouth', 'Diameter inside the bevel’s ring', inside, {
+          formula: `where bevel and taper meet; the taper carried up to the surface has ${pins.mouth.toFixed(2)}`,
+          tolerance: TOLERANCES.mouth,
+        });
   const depth = length('reaming.depth', 'How far the reamer goes on from its first touch', travel, {
     formula: `(${pins.mouth} − drill ${pins.drill.toFixed(2)}) / ${taper.toFixed(4)}${foot > 0 ? ` − ${foot.toFixed(2)} that the bevel’s foot lies deep` : ''}`,
     tolerance: within(TOLERANCES.mouth.plus / taper, TOLERANCES.mouth.ground),

@@ -41,14 +41,13 @@ function piece({ saddle: { blank } }: Job): readonly Setting[] {
     fitted('length', 'Blank’s length', long.most, long.least),
     fitted('thickness', 'Blank’s thickness', thickness.most, thickness.least),
     length('saddle.blank-height', 'Blank’s height, at least', height, {
-      formula: 'finished at its highest + 0.5 for shaping',
+      formula: 'finished at its highest + 0.5 for shaping, rounded up',
       known: 'practice',
-      decimals: 1,
     }),
   ];
 }
 
-function each({ saddle: { stands }, crowns, fit }: Job): readonly Setting[] {
+function each({ saddle: { stands }, crowns, fit, curves }: Job): readonly Setting[] {
   return stands.flatMap(({ showing, height }, i) => {
     const name = `String ${i + 1} (${fit.strings[i]?.note ?? ''})`;
     const filed = crowns[i]?.filed ?? 0;
@@ -58,7 +57,7 @@ function each({ saddle: { stands }, crowns, fit }: Job): readonly Setting[] {
         tolerance: HEIGHT,
       }),
       length(`saddle.height-${i + 1}`, `${name}, foot to crown`, height, {
-        formula: 'showing + in the slot',
+        formula: `showing + in the slot, to the crown as filed, from the foot right under it${curves.slot.floorRadius === undefined ? '' : '; the template gives heights over the foot in the middle'}`,
         tolerance: HEIGHT,
       }),
       ...(Math.abs(filed) < LEAST_FILED

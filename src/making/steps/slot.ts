@@ -21,10 +21,18 @@ export function slot(job: Job): Step {
       ...sizes(job, router ? slotJig(job).width : job.curves.slot.width),
     ],
     check: `The saddle blank slides in by hand and does not lean. Depth in the middle${job.curves.slot.floorRadius === undefined ? ' and at both ends' : ''} with the calliper’s tail along the wall.`,
-    cautions: router ? ['dust', 'machines', 'first'] : ['dust', 'first'],
+    // by hand only round ends are bored, with a machine too
+    cautions: router || job.curves.slot.roundEnds ? ['dust', 'machines', 'first'] : ['dust', 'first'],
     needs: router
       ? ['router', 'flat-ended cutter', 'jig with rail, fence and stops', 'shim', 'calliper']
-      : ['knife', 'straightedge', 'fine saw', 'chisel', 'router plane or depth gauge'],
+      : [
+          'knife',
+          'straightedge',
+          ...(job.curves.slot.roundEnds ? ['hand drill', 'drill as wide as the slot'] : []),
+          'fine saw',
+          'chisel',
+          'router plane or depth gauge',
+        ],
     template: 'drilling',
   };
 }

@@ -3,6 +3,9 @@ import { TOLERANCES } from '../../trade/tolerances.ts';
 import type { Job } from '../job.ts';
 import { length, type Setting, type Step } from '../step.ts';
 
+/** A gap that no feeler gauge tells from a flat one within its tolerance, mm. */
+const LEAST_GAP = 0.05;
+
 /** Sanding the glue face to the soundboard. */
 export function underside({ design, curves: { underside: glue }, face }: Job): Step {
   const { length: long, depthCentre } = design.footprint;
@@ -35,7 +38,7 @@ export function underside({ design, curves: { underside: glue }, face }: Job): S
             }),
             gap('gap', 'Gap in the middle under a straightedge from tip to tip', long, glue.radius),
           ]),
-      ...(glue.shape === 'sphere'
+      ...(glue.shape === 'sphere' && sagitta(glue.radius, depthCentre) >= LEAST_GAP
         ? [
             gap(
               'gap-across',
