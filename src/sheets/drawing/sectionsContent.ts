@@ -46,7 +46,7 @@ export function sectionsContent(
   const foot = LEADING * noteLines(remarks, room, typeface) + 5;
   const area = { ...frame, bottom: frame.bottom + foot };
   const rows = placeRows(accepted);
-  const { across, along, table } = arranged(cuts, tableHeight(rows.length), area);
+  const { across, along, table } = arranged(cuts, tableHeight(rows), area);
   const fixed: readonly Ink[] = [
     ...drawn(cuts.across, across, 'A–A', ROUND.above),
     ...drawn(cuts.along, along, 'B–B', ALONG_ROUND.above),
