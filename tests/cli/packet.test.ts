@@ -22,7 +22,7 @@ const starter = STARTER_FILES.find(({ name }) => name === 'Bittern')?.json as { 
 const NAME = 'Häger/“½” "q" 🪵';
 const accepted = acceptDesign({ ...starter, guitar: { ...starter.guitar, name: NAME } });
 const PART = 'Häger-½-q_as-reamed_allowance-0.2';
-const FINISHED = 'Häger-½-q_as-reamed_no-allowance';
+const FINISHED = 'Häger-½-q_as-reamed_finished-size';
 const ORDER = [
   ...['--quantity', '12', '--deadline', '2031-06-01', '--remarks', 'Two lines,\nthis is the last.'],
   ...['--as', 'reamed', '--allowance', '0.2 mm', '--date', '2031-05-17'],
