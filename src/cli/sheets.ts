@@ -88,6 +88,6 @@ const FORMATS: Readonly<Record<'pdf' | 'svg' | 'dxf', Write>> = {
   },
   async dxf(accepted, { holes, date }) {
     const title = partTitle(accepted, holes, date);
-    return [{ name: 'plan.dxf', bytes: utf8(bridgeDxf(accepted.curves, holes, title)) }];
+    return [{ name: 'plan.dxf', bytes: utf8(bridgeDxf(accepted, holes, title)) }];
   },
 };
