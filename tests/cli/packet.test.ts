@@ -48,7 +48,11 @@ const text = (name: string) => new TextDecoder().decode(files[name]);
 
 describe('a packet', () => {
   test('is told on stdout, and holds what a shop needs', () => {
-    expect(done).toEqual({ exit: 0, out: `${zip}\n`, err: '' });
+    expect(done).toEqual({
+      exit: 0,
+      out: `${zip}\n`,
+      err: `${at('design.json')}: These letters can’t be set on paper: 🪵; the fingerprint tells the sheets apart.\n`,
+    });
     expect(Object.keys(files).sort()).toEqual(
       [
         ...['.step', '_mm.stl', '.3mf', '_plan.dxf', '_job-note.pdf', '_manifest.txt'].map(
