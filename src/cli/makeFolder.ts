@@ -1,5 +1,6 @@
 import { mkdir, stat } from 'node:fs/promises';
 import path from 'node:path';
+import { diskTrouble } from './diskTrouble.ts';
 import { FileError } from './exit.ts';
 
 /**
@@ -11,7 +12,7 @@ export async function makeFolder(folder: string): Promise<void> {
   try {
     await makeChain(path.resolve(folder));
   } catch (error) {
-    throw new FileError(`${folder} can't be made: ${error instanceof Error ? error.message : String(error)}`);
+    throw new FileError(`${folder} can't be made: ${diskTrouble(error)}`);
   }
 }
 

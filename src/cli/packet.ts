@@ -12,6 +12,7 @@ import { makeFolder } from './makeFolder.ts';
 import { dayText, readDay } from './readDay.ts';
 import { readOrderOptions } from './readOrderOptions.ts';
 import { readPaper } from './readPaper.ts';
+import { tellLetters } from './tellLetters.ts';
 import { writeWhole } from './writeWhole.ts';
 
 /** Writes everything that a CNC shop needs for each design as one ZIP. */
@@ -60,10 +61,11 @@ stderr, and the others are still made.
 
     const kernel = kernelSource();
     const taken = new Set<string>();
-    return eachDesign(positionals, io, async (accepted) => {
+    return eachDesign(positionals, io, async (accepted, place) => {
       const { holes, sandingAllowance } = orderFor(accepted.design, order);
       const { text } = withAllowance(accepted, sandingAllowance);
       const typeface = await fonts();
+      await tellLetters(accepted, place, io, order.remarks);
       const solid = await kernel.use(async (geometry) => ({
         mesh: (await geometry.solid(text, holes)).mesh,
         step: (await geometry.file(text, { format: 'step', holes, written: date })).bytes,
@@ -72,9 +74,9 @@ stderr, and the others are still made.
       const called = distinctName(accepted.design.guitar.name, taken, packetName);
       const made = await packetOf({ accepted, order, called, date, paper, typeface, units, ...solid });
       await makeFolder(values.out);
-      const place = path.join(values.out, made.name);
-      await writeWhole(place, made.bytes);
-      io.out(`${place}\n`);
+      const file = path.join(values.out, made.name);
+      await writeWhole(file, made.bytes);
+      io.out(`${file}\n`);
     });
   },
 };

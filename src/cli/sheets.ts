@@ -14,6 +14,7 @@ import { fonts } from './fonts.ts';
 import { makeFolder } from './makeFolder.ts';
 import { dayText, readDay } from './readDay.ts';
 import { readPaper } from './readPaper.ts';
+import { tellLetters } from './tellLetters.ts';
 import { writeWhole } from './writeWhole.ts';
 
 /** Writes each design's drawing and templates at full size. */
@@ -54,14 +55,15 @@ stands the design's fingerprint, eight figures that match papers and files.
       date: dayText(day),
     };
     const taken = new Set<string>();
-    return eachDesign(positionals, io, async (accepted) => {
+    return eachDesign(positionals, io, async (accepted, place) => {
+      if (format !== 'dxf') await tellLetters(accepted, place, io);
       const files = await FORMATS[format](accepted, options, day);
       await makeFolder(values.out);
       const name = distinctName(accepted.design.guitar.name, taken);
       for (const { name: end, bytes } of files) {
-        const place = path.join(values.out, `${name}${holesEnd(options.holes)}_${end}`);
-        await writeWhole(place, bytes);
-        io.out(`${place}\n`);
+        const file = path.join(values.out, `${name}${holesEnd(options.holes)}_${end}`);
+        await writeWhole(file, bytes);
+        io.out(`${file}\n`);
       }
     });
   },
@@ -88,6 +90,6 @@ const FORMATS: Readonly<Record<'pdf' | 'svg' | 'dxf', Write>> = {
   },
   async dxf(accepted, { holes, date }) {
     const title = partTitle(accepted, holes, date);
-    return [{ name: 'plan.dxf', bytes: utf8(bridgeDxf(accepted.curves, holes, title)) }];
+    return [{ name: 'plan.dxf', bytes: utf8(bridgeDxf(accepted, holes, title)) }];
   },
 };

@@ -15,6 +15,7 @@ import { readJsonAt } from './readJsonAt.ts';
 import { readPaper } from './readPaper.ts';
 import { type DesignSteps, stepsOf } from './stepsOf.ts';
 import { stepsTable } from './stepsTable.ts';
+import { tellLetters } from './tellLetters.ts';
 import { workshopFor } from './workshopFor.ts';
 import { writeWhole } from './writeWhole.ts';
 
@@ -84,21 +85,22 @@ ${OPTIONS.join('\n')}
 
     const taken = new Set<string>();
     const made: DesignSteps[] = [];
-    const exit = await eachDesign(positionals, io, async (accepted) => {
+    const exit = await eachDesign(positionals, io, async (accepted, place) => {
       const { saddle, guitar } = accepted.design;
       const here = workshop(saddle.slotWidth);
       if (!values.pdf) {
         made.push(inWorkshop(values.workshop, () => stepsOf(accepted, here, measured)));
         return;
       }
+      await tellLetters(accepted, place, io);
       const typeface = await fonts();
       const job = inWorkshop(values.workshop, () => jobByHand(accepted, here));
       const pages = jobSheet(job, accepted, typeface, { paper, date: dayText(date) });
       const bytes = await writePdf(pages, typeface, { title: `Job by hand: ${guitar.name}`, date });
       await makeFolder(values.out);
-      const place = path.join(values.out, `${distinctName(guitar.name, taken)}_job-by-hand.pdf`);
-      await writeWhole(place, bytes);
-      io.out(`${place}\n`);
+      const file = path.join(values.out, `${distinctName(guitar.name, taken)}_job-by-hand.pdf`);
+      await writeWhole(file, bytes);
+      io.out(`${file}\n`);
     });
     if (values.table) io.out(made.map(stepsTable).join('\n\n'));
     else if (!values.pdf) {

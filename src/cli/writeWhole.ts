@@ -1,4 +1,5 @@
 import { rename, rm, writeFile } from 'node:fs/promises';
+import { diskTrouble } from './diskTrouble.ts';
 import { FileError } from './exit.ts';
 
 /**
@@ -12,8 +13,6 @@ export async function writeWhole(file: string, bytes: Uint8Array): Promise<void>
     await rename(unfinished, file);
   } catch (error) {
     await rm(unfinished, { force: true }).catch(() => {});
-    throw new FileError(
-      `${file} can't be written: ${error instanceof Error ? error.message : String(error)}`,
-    );
+    throw new FileError(`${file} can't be written: ${diskTrouble(error)}`);
   }
 }

@@ -4,6 +4,10 @@ import { holeRadius } from '../../models/curves/holeRadius.ts';
 import type { Chain, Point, Segment } from '../../models/curves/segment.ts';
 import { slotToPart } from '../../models/curves/slot.ts';
 import { undersideHeight } from '../../models/curves/underside.ts';
+import type { AcceptedDesign } from '../design/acceptDesign.ts';
+import type { Design } from '../design/design.ts';
+import { isTapered } from '../sheets/views/isTapered.ts';
+import { decimal } from './decimal.ts';
 import { type DxfEntity, type DxfLayer, writeDxf } from './dxf.ts';
 
 /** How far centre lines reach beyond what they stand for, mm. */
@@ -20,9 +24,15 @@ const BEYOND = 5;
  *   (bevelled or reamed); `PIN_CENTRES` a point for each
  * - `CENTRE` the guitar's centre line, the slot's, and one across each pin
  *
+ * What of the holes can't be seen in plan, a remark says: taper and mouth, and that a bevel has taken the mouth away.
+ *
  * @param title stands in a remark at the head
  */
-export function bridgeDxf(curves: Curves, holes: Holes, title: string): string {
+export function bridgeDxf(
+  { curves, design }: Pick<AcceptedDesign, 'curves' | 'design'>,
+  holes: Holes,
+  title: string,
+): string {
   const { outline, slot, pins, underside } = curves;
   const bores = pins.map(({ at, outline: cut, top }) => {
     const narrowest = holeRadius(cut[holes], undersideHeight(underside, at[0], at[1]));
@@ -54,10 +64,30 @@ export function bridgeDxf(curves: Curves, holes: Holes, title: string): string {
     `Bridge: ${title}`,
     'Axes, seen from above: x to the treble side of a right-handed guitar, y toward the nut, origin on the centre line in the middle of the slot',
     `Pin holes as ${holes}`,
+    ...holeRemarks(design, holes, curves.pins),
     tilt === 0
       ? 'SLOT: walls upright'
       : `SLOT: walls lean back by ${tilt} degrees; drawn as seen along them, at the level of the crown's top`,
   ]);
+}
+
+/** What the circles of the holes are, diameters in mm. */
+function holeRemarks({ pins: p }: Design, holes: Holes, pins: Curves['pins']): readonly string[] {
+  const size = (mm: number) => decimal(mm, 3);
+  const tapered = pins.some((pin) => isTapered(pin, holes));
+  const bored = tapered
+    ? `drill ${size(p.drill)} before reaming; taper ${size(p.taper)} deg (included), mouth ${p.mouth.toFixed(2)} at the top`
+    : `drill ${size(p.drill)} and left so`;
+  const narrowest = tapered ? '; drawn where the reamed hole is narrowest' : '';
+  const bevel = `bevel ${size(p.bevelDiameter)}${tapered ? ', which takes the mouth away' : ''}`;
+  return [
+    `PINS: ${bored}${narrowest}`,
+    ...(p.bevel === 'cut'
+      ? [`PIN_MOUTHS: ${bevel}`]
+      : tapered
+        ? [`PIN_MOUTHS: the taper's mouth ${p.mouth.toFixed(2)}`]
+        : []),
+  ];
 }
 
 function solid(name: string, colour: number, entities: readonly DxfEntity[]): DxfLayer {

@@ -59,7 +59,7 @@ export async function packet(parts: PacketParts): Promise<Packet> {
   const title = partTitle(accepted, order.holes, sandingText(order));
   // of the finished bridge, its holes as ordered
   const drawing = drawingSheets(accepted, typeface, { paper, units, date: day, holes: order.holes });
-  const { curves } = withAllowance(accepted, order.sandingAllowance);
+  const cut = withAllowance(accepted, order.sandingAllowance);
   const table = dimensionTable(accepted);
   const note = noteSheet(jobNote(accepted, order), accepted, typeface, { paper, date: day });
   const text = (content: string) => new TextEncoder().encode(content);
@@ -67,7 +67,7 @@ export async function packet(parts: PacketParts): Promise<Packet> {
     { name: names.step, bytes: parts.step },
     { name: names.stl, bytes: parts.stl },
     { name: names.threeMf, bytes: writeThreeMf(parts.mesh, { title, date }) },
-    { name: names.dxf, bytes: text(bridgeDxf(curves, order.holes, title)) },
+    { name: names.dxf, bytes: text(bridgeDxf(cut, order.holes, title)) },
     {
       name: names.drawing,
       bytes: await writePdf(drawing, typeface, { title: `Drawing: ${name}`, date }),

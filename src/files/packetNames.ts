@@ -33,7 +33,7 @@ export function packetName(name: string, suffix = ''): string {
 
 /**
  * The names of a packet's files: each says which design, its holes as drilled or as reamed, and whether what it shows has
- * wood left for sanding: `Heron_as-reamed_allowance-0.2.step`, `Heron_as-reamed_no-allowance_drawing.pdf`. All differ, and
+ * wood left for sanding: `Heron_as-reamed_allowance-0.2.step`, `Heron_as-reamed_finished-size_drawing.pdf`. All differ, and
  * none has more than 100 characters.
  *
  * @param called the design's name, or what it is called among others
@@ -46,9 +46,14 @@ export function packetNames(
   const entries = Object.entries(ENDS) as [PacketFile, string][];
   return Object.fromEntries(
     entries.map(([file, end]) => {
-      const left = FINISHED.has(file) ? 0 : sandingAllowance;
-      const allowance = left > 0 ? `allowance-${allowanceText(left)}` : 'no-allowance';
+      const allowance = sizeEnd(FINISHED.has(file), sandingAllowance);
       return [file, `${name}${holesEnd(holes)}_${allowance}${end}`];
     }),
   ) as Record<PacketFile, string>;
+}
+
+/** Beside files with wood left for sanding, those of the finished bridge say so. */
+function sizeEnd(finished: boolean, left: number): string {
+  if (left === 0) return 'no-allowance';
+  return finished ? 'finished-size' : `allowance-${allowanceText(left)}`;
 }

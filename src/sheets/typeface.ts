@@ -22,6 +22,8 @@ export interface FontTypeface extends Typeface {
   readonly bold: FontFile;
   /** Text as it is drawn: one line, with an open box for each character that the font lacks. */
   shown(text: string, bold?: boolean): string;
+  /** Letters of a text, as a reader counts them, that an open box stands for. */
+  lacking(text: string): readonly string[];
   /** Size of the type (the em) at which a capital is `height` high, in the same unit. */
   size(height: number, bold?: boolean): number;
 }
@@ -47,6 +49,8 @@ export function createTypeface(regular: Uint8Array, bold: Uint8Array): FontTypef
     regular: { postscriptName: fonts.regular.postscriptName, bytes: regular },
     bold: { postscriptName: fonts.bold.postscriptName, bytes: bold },
     shown,
+    lacking: (text) =>
+      letters(font(), text).flatMap(({ letter, seen }) => (seen === undefined ? [letter] : [])),
     size,
     width(text, height, isBold) {
       const { glyphs } = font(isBold).layout(shown(text, isBold), FEATURES);
@@ -62,11 +66,21 @@ function capital(font: Font): number {
 }
 
 function drawable(font: Font, text: string): string {
+  return letters(font, text)
+    .map(({ seen }) => seen ?? LACKING)
+    .join('');
+}
+
+/** A text's letters, each with what is drawn of it; undefined where the font lacks it. */
+function letters(
+  font: Font,
+  text: string,
+): readonly { readonly letter: string; readonly seen: string | undefined }[] {
   const line = text.normalize('NFC').replace(CONTROL, ' ');
   // by characters as a reader counts them: an emoji of seven code points is one box
   return Array.from(new Intl.Segmenter('en').segment(line), ({ segment }) => {
     const seen = segment.replace(UNSEEN, '');
     const there = Array.from(seen).every((c) => font.hasGlyphForCodePoint(c.codePointAt(0) as number));
-    return there ? seen : LACKING;
-  }).join('');
+    return { letter: segment, seen: there ? seen : undefined };
+  });
 }

@@ -22,7 +22,7 @@ const starter = STARTER_FILES.find(({ name }) => name === 'Bittern')?.json as { 
 const NAME = 'Häger/“½” "q" 🪵';
 const accepted = acceptDesign({ ...starter, guitar: { ...starter.guitar, name: NAME } });
 const PART = 'Häger-½-q_as-reamed_allowance-0.2';
-const FINISHED = 'Häger-½-q_as-reamed_no-allowance';
+const FINISHED = 'Häger-½-q_as-reamed_finished-size';
 const ORDER = [
   ...['--quantity', '12', '--deadline', '2031-06-01', '--remarks', 'Two lines,\nthis is the last.'],
   ...['--as', 'reamed', '--allowance', '0.2 mm', '--date', '2031-05-17'],
@@ -48,7 +48,11 @@ const text = (name: string) => new TextDecoder().decode(files[name]);
 
 describe('a packet', () => {
   test('is told on stdout, and holds what a shop needs', () => {
-    expect(done).toEqual({ exit: 0, out: `${zip}\n`, err: '' });
+    expect(done).toEqual({
+      exit: 0,
+      out: `${zip}\n`,
+      err: `${at('design.json')}: These letters can’t be set on paper: 🪵; the fingerprint tells the sheets apart.\n`,
+    });
     expect(Object.keys(files).sort()).toEqual(
       [
         ...['.step', '_mm.stl', '.3mf', '_plan.dxf', '_job-note.pdf', '_manifest.txt'].map(

@@ -71,6 +71,8 @@ describe('sheets as one PDF', () => {
       const out = at('wild');
       const done = await call(at('wild.json'), at('wild.json'), '--out', out, '--units', 'in');
       expect(done.exit).toBe(0);
+      const told = `${at('wild.json')}: These letters can’t be set on paper: 🪵; the fingerprint tells the sheets apart.\n`;
+      expect(done.err).toBe(told + told);
       const [first = '', second = ''] = readdirSync(out).sort();
       expect(
         [first, second].every((name) => /^a-b-c-d-Long-name-[\w-]*_as-drilled_sheets\.pdf$/.test(name)),

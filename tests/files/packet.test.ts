@@ -71,7 +71,7 @@ describe('the order packet', () => {
     expect(files['Häger-½_as-reamed_allowance-0.2_plan.dxf']).toContain(said);
     expect(files['Häger-½_as-reamed_allowance-0.2_plan.dxf']).toContain('Pin holes as reamed');
     // what shows the finished bridge says so
-    expect(Object.keys(files).filter((one) => one.includes('_no-allowance_'))).toHaveLength(4);
+    expect(Object.keys(files).filter((one) => one.includes('_finished-size_'))).toHaveLength(4);
   });
 
   test('ordered as reamed where the reamer takes nothing off: as drilled by every name, title and drawing', async () => {

@@ -18,7 +18,7 @@ test('names say the design, its holes, and whether wood is left on what they sho
   const names = packetNames('Heron', { holes: 'reamed', sandingAllowance: 0.2 });
   expect(names.step).toBe('Heron_as-reamed_allowance-0.2.step');
   expect(names.stl).toBe('Heron_as-reamed_allowance-0.2_mm.stl');
-  expect(names.drawing).toBe('Heron_as-reamed_no-allowance_drawing.pdf');
+  expect(names.drawing).toBe('Heron_as-reamed_finished-size_drawing.pdf');
   expect(names.zip).toBe('Heron_as-reamed_allowance-0.2_packet.zip');
   expect(packetNames('Heron', { holes: 'drilled', sandingAllowance: 0 }).note).toBe(
     'Heron_as-drilled_no-allowance_job-note.pdf',
@@ -30,7 +30,9 @@ test.each(wild)('%s: safe, all different, at most 100 characters and 255 bytes',
     const names = Object.values(packetNames(name, { holes: 'drilled', sandingAllowance }));
     expect(new Set(names.map((one) => one.toLowerCase())).size).toBe(names.length);
     for (const one of names) {
-      expect(one).toMatch(/^[\p{L}\p{N}\p{M}-]+_as-drilled_(no-allowance|allowance-0\.12)[\w.-]+$/u);
+      expect(one).toMatch(
+        /^[\p{L}\p{N}\p{M}-]+_as-drilled_(no-allowance|finished-size|allowance-0\.12)[\w.-]+$/u,
+      );
       expect([...one].length, one).toBeLessThanOrEqual(100);
       expect(new TextEncoder().encode(one).length, one).toBeLessThanOrEqual(255);
     }

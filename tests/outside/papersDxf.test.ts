@@ -36,7 +36,7 @@ function parsed(dxf: string) {
 
 describe.each(designs)('$name', ({ name, curves, design }) => {
   test.each(['drilled', 'reamed'] as const)('as %s: dxf-parser finds each thing on its layer', (holes) => {
-    const read = parsed(bridgeDxf(curves, holes, name));
+    const read = parsed(bridgeDxf({ curves, design }, holes, name));
     expect(read.header.$ACADVER).toBe('AC1009');
     expect(read.header.$INSUNITS).toBe(4);
     const { lineType, layer } = read.tables;
@@ -115,9 +115,9 @@ for name in sys.argv[1:]:
   }))`;
 
 test.runIf(hasEzdxf)('ezdxf opens every one with nothing to mend, and finds the same', () => {
-  const files = designs.map(({ curves, name }, i) => {
+  const files = designs.map(({ curves, design, name }, i) => {
     const file = path.join(folder, `${i}.dxf`);
-    writeFileSync(file, bridgeDxf(curves, 'drilled', `${name} “🪵”`));
+    writeFileSync(file, bridgeDxf({ curves, design }, 'drilled', `${name} “🪵”`));
     return file;
   });
   const out = said(PYTHON, '-c', AUDIT, ...files)

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { lettersNote } from '../../src/sheets/lettersNote.ts';
 import { dejaVu } from '../support/dejaVu.ts';
 
 describe('the width of text', () => {
@@ -41,6 +42,19 @@ describe('what is drawn of a text', () => {
     expect(dejaVu.width(text, 2.5)).toBe(dejaVu.width(drawn, 2.5));
     expect(dejaVu.shown(drawn), 'drawing twice changes nothing').toBe(drawn);
   });
+});
+
+test('names the letters that it lacks, as a reader counts them', () => {
+  expect(dejaVu.lacking('Häger ½ “q” Привет')).toEqual([]);
+  expect(dejaVu.lacking('橋 of 👩‍👩‍👧‍👦')).toEqual(['橋', '👩‍👩‍👧‍👦']);
+});
+
+test('a note names each lacking letter once, at most eight, and none says nothing', () => {
+  expect(lettersNote(['Heron', 'Ebony'], dejaVu)).toBeUndefined();
+  expect(lettersNote(['橋の橋', '橋'], dejaVu)).toBe(
+    `These letters can’t be set on paper: ${['橋', ...dejaVu.lacking('の')].join(' ')}; the fingerprint tells the sheets apart.`,
+  );
+  expect(lettersNote(['一二三四五六七八九十'], dejaVu)).toContain('paper: 一 二 三 四 五 六 七 八 …;');
 });
 
 test('names its fonts', () => {

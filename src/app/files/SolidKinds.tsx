@@ -86,7 +86,7 @@ export function SolidKinds({ holes, off, save }: FilesProps & { readonly holes: 
           save('DXF', async () => {
             const accepted = makeable(store);
             const title = partTitle(accepted, holes, dayText(today()));
-            const bytes = new TextEncoder().encode(bridgeDxf(accepted.curves, holes, title));
+            const bytes = new TextEncoder().encode(bridgeDxf(accepted, holes, title));
             return { name: named('_plan.dxf'), bytes };
           })
         }

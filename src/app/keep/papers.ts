@@ -12,7 +12,10 @@ export function rememberedPapers(): PapersChoice {
       readonly units?: unknown;
     };
     return {
-      paper: Object.hasOwn(PAPERS, String(paper)) ? (paper as PapersChoice['paper']) : USUAL.paper,
+      paper:
+        typeof paper === 'string' && Object.hasOwn(PAPERS, paper)
+          ? (paper as PapersChoice['paper'])
+          : USUAL.paper,
       units: units === 'in' ? 'in' : 'mm',
     };
   } catch {

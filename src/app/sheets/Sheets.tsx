@@ -27,6 +27,7 @@ export function Sheets() {
   const { pages, settling } = usePages(press, lastGood, choice);
   const front = pages?.find(({ sheet }) => sheet.id === chosen) ?? pages?.[0];
   const paper = front?.sheet.paper ?? PAPERS[choice.paper];
+  const letters = lastGood && pages ? press?.letters(lastGood) : undefined;
   const zoom = zoomOf(wantedZoom, paper, room);
   return (
     <section
@@ -63,6 +64,7 @@ export function Sheets() {
         <span role="status" className={stale ? 'stamp stale' : 'stamp'}>
           {lastGood && pages && standing(stale, settling, fingerprint(lastGood.text))}
         </span>
+        {letters !== undefined && <span className="stamp">{letters}</span>}
         <ZoomTools zoom={zoom} />
       </div>
     </section>

@@ -13,6 +13,7 @@ import type { Order } from '../../making/order.ts';
 import type { Workshop } from '../../making/workshop.ts';
 import { allSheets } from '../../sheets/allSheets.ts';
 import { drawingSheets } from '../../sheets/drawingSheets.ts';
+import { lettersNote } from '../../sheets/lettersNote.ts';
 import { PAPERS, type Sheet } from '../../sheets/sheet.ts';
 import type { PapersOptions } from '../../sheets/sheetOptions.ts';
 import type { PapersChoice } from '../store/state.ts';
@@ -45,6 +46,8 @@ export interface Press {
   /** The same array as long as design, choice and day are the same. */
   pages(accepted: AcceptedDesign, choice: SheetsChoice): readonly Page[];
   sheetsPdf(accepted: AcceptedDesign, choice: SheetsChoice, part: SheetsPart): Promise<Uint8Array>;
+  /** Says which letters of the design's words the fonts lack; undefined if none. */
+  letters(accepted: AcceptedDesign): string | undefined;
   /** An SVG of each sheet, in one ZIP. @param called what their names begin with */
   sheetsZip(accepted: AcceptedDesign, choice: SheetsChoice, called: string): Uint8Array;
   jobPdf(accepted: AcceptedDesign, workshop: Workshop, choice: PapersChoice): Promise<Uint8Array>;
@@ -78,6 +81,7 @@ export async function createPress(): Promise<Press> {
 
   return {
     pages,
+    letters: ({ design }) => lettersNote([design.guitar.name, design.timber.name], typeface),
     sheetsPdf(accepted, choice, part) {
       const all = pages(accepted, choice).map(({ sheet }) => sheet);
       const drawing = new Set(drawingSheets(accepted, typeface, optionsOf(choice)).map(({ id }) => id));

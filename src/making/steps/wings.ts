@@ -13,7 +13,7 @@ export function wings(job: Job): Step {
     id: 'wings',
     title: 'Wings',
     work: [
-      'Glue the template of crown and wings on the front edge, or strike the saw line from the tip to where the blend begins.',
+      `${layTemplate(design.footprint)}, its lowest line’s ends at the glue face’s tips, or strike the saw line from the tip to where the blend begins.`,
       machine
         ? 'Saw outside the line on the bandsaw, the bridge on its glue face’s edge in a fixture; leave the blend full.'
         : 'Saw outside the line by hand, or plane the wing down across its ends; leave the blend full.',
@@ -21,13 +21,20 @@ export function wings(job: Job): Step {
     ],
     settings: lines(job),
     check:
-      'Thickness at both tips with a calliper, and the template along the front edge: no light under it.',
+      'Thickness at both tips with a calliper, and the template held against the edge: no light under it.',
     cautions: machine ? ['dust', 'machines', 'first'] : ['dust', 'first'],
     needs: machine
       ? ['bandsaw', 'fixture', 'drum sander', 'files', 'calliper']
       : ['fine saw', 'plane', 'round and flat files', 'scraper', 'calliper'],
     template: 'front',
   };
+}
+
+/** Seen square from the side, it lies flat on a straight edge alone. */
+function layTemplate({ frontEdge, backEdge }: Job['design']['footprint']): string {
+  if (frontEdge === 'straight') return 'Glue the template of crown and wings on the front edge';
+  if (backEdge === 'straight') return 'Glue the template of crown and wings on the back edge';
+  return 'Hold the template of crown and wings, cut out as a card, against the front edge and draw along it';
 }
 
 function lines({ design, curves: { profile }, left }: Job): readonly Setting[] {

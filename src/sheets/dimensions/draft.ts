@@ -1,4 +1,5 @@
 import type { Point } from '../../../models/curves/segment.ts';
+import type { Box } from '../paper/box.ts';
 import type { Ink, Layer } from '../sheet.ts';
 
 /** A dimension or mark whose lines are drawn, and the places where its text may go. */
@@ -7,6 +8,8 @@ export interface Draft {
   /** How it is set, if not as a dimension. */
   readonly style?: { readonly height?: number; readonly bold?: boolean; readonly layer?: Layer };
   readonly inks: readonly Ink[];
+  /** Where neither text nor leader may go: other views, on which it would seem to be theirs. */
+  readonly outOf?: readonly Box[];
   /** The most wanted first. */
   readonly spots: readonly Spot[];
 }

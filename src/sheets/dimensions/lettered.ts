@@ -1,17 +1,28 @@
 import { distance, type Point } from '../../../models/curves/segment.ts';
 import { type Box, isInside, type OrientedBox, overlap, runsThrough } from '../paper/box.ts';
 import { inkLines } from '../paper/inkLines.ts';
-import { type TextInk, words } from '../paper/inks.ts';
+import { TEXT, type TextInk, words } from '../paper/inks.ts';
 import { remembered } from '../paper/remembered.ts';
 import type { Ink, Pen, Typeface } from '../sheet.ts';
 import { textBox } from '../textBox.ts';
 import type { Draft, Spot } from './draft.ts';
 
 /** What it costs a text to run into something. */
-const COST = { text: 100, frame: 100, thick: 40, thin: 6, along: 30, leader: 2 } as const;
+const COST = {
+  text: 100,
+  frame: 100,
+  thick: 40,
+  thin: 6,
+  along: 30,
+  leader: 2,
+  other: 60,
+  tight: 1,
+} as const;
 const THICK: ReadonlySet<Pen> = new Set(['outline', 'frame', 'cutting']);
 /** Air round a text, mm. */
 const AIR = 0.4;
+/** Air between a text and another dimension's lines: half the text's height. */
+const APART = TEXT / 2;
 
 interface Wall {
   readonly from: Point;
@@ -35,17 +46,26 @@ export function lettered(
 ): readonly Ink[] {
   const typeface = remembered(face);
   const boxes: OrientedBox[] = fixed.flatMap((ink) => (ink.kind === 'text' ? [textBox(ink, typeface)] : []));
+  const lettering: OrientedBox[] = [];
   const walls: Wall[] = [
     ...wallsOf(fixed, undefined),
     ...drafts.flatMap((draft) => wallsOf(draft.inks, draft)),
   ];
   const out: Ink[] = drafts.flatMap(({ inks }) => inks);
   for (const draft of [...drafts].sort((a, b) => a.spots.length - b.spots.length)) {
+    const near = walls.filter((w) => w.of !== undefined && w.of !== draft && !shared(w, draft));
+    const others = (draft.outOf ?? []).map(square);
     const spot = cheapest(draft.spots, (one) => {
       const bare = textBox(textOf(draft, one), typeface);
       const box = aired(bare);
       const own = wallsOf(one.inks, draft);
+      const clear = aired(bare, APART, APART);
       return (
+        COST.other *
+          others.filter((o) => overlap(box, o) || own.some((w) => runsThrough(o, w.from, w.to))).length +
+        COST.tight * near.filter((w) => costOf(clear, w) > 0).length +
+        COST.tight *
+          lettering.filter((other) => own.some((w) => costOf(aired(other, APART, APART), w) > 0)).length +
         (isInside(box, frame) ? 0 : COST.frame) +
         COST.text * boxes.filter((other) => overlap(box, other)).length +
         walls.reduce((sum, wall) => sum + costOf(wall.of === draft ? bare : box, wall), 0) +
@@ -57,7 +77,9 @@ export function lettered(
     });
     if (!spot) continue;
     const text = textOf(draft, spot);
-    boxes.push(textBox(text, typeface));
+    const placed = textBox(text, typeface);
+    boxes.push(placed);
+    lettering.push(placed);
     walls.push(...wallsOf(spot.inks, draft));
     out.push(...spot.inks, text);
   }
@@ -107,8 +129,22 @@ function wallsOf(inks: readonly Ink[], of: Draft | undefined): readonly Wall[] {
   );
 }
 
-function aired(box: OrientedBox): OrientedBox {
-  return { ...box, halfLength: box.halfLength + AIR, halfHeight: box.halfHeight + AIR / 2 };
+function aired(box: OrientedBox, along: number = AIR, across: number = AIR / 2): OrientedBox {
+  return { ...box, halfLength: box.halfLength + along, halfHeight: box.halfHeight + across };
+}
+
+function square({ left, right, bottom, top }: Box): OrientedBox {
+  return {
+    centre: [(left + right) / 2, (bottom + top) / 2],
+    along: [1, 0],
+    halfLength: (right - left) / 2,
+    halfHeight: (top - bottom) / 2,
+  };
+}
+
+/** Whether a dimension has a line there as well: neighbours in a row share their extension lines. */
+function shared(wall: Wall, draft: Draft): boolean {
+  return wallsOf(draft.inks, draft).some((own) => liesAlong(own, wall));
 }
 
 function crosses(a: Wall, b: Wall): boolean {

@@ -17,6 +17,7 @@ import { hatching } from '../views/hatching.ts';
 import { sectionPin } from '../views/sectionPin.ts';
 import { acrossDimensions, acrossLeaders } from './acrossDimensions.ts';
 import { alongDimensions, alongDrafts } from './alongDimensions.ts';
+import { extentBox, outOf } from './otherViews.ts';
 import { placeRows, placeTable, TABLE_WIDTH, tableHeight } from './placeTable.ts';
 import { sectionNotes } from './sectionNotes.ts';
 
@@ -46,7 +47,7 @@ export function sectionsContent(
   const foot = LEADING * noteLines(remarks, room, typeface) + 5;
   const area = { ...frame, bottom: frame.bottom + foot };
   const rows = placeRows(accepted);
-  const { across, along, table } = arranged(cuts, tableHeight(rows.length), area);
+  const { across, along, table } = arranged(cuts, tableHeight(rows), area);
   const fixed: readonly Ink[] = [
     ...drawn(cuts.across, across, 'A–A', ROUND.above),
     ...drawn(cuts.along, along, 'B–B', ALONG_ROUND.above),
@@ -54,16 +55,32 @@ export function sectionsContent(
     ...notes(remarks, [frame.left + 4, frame.bottom + foot - LEADING], room, typeface),
     ...(along.scale === 1 ? scaleBar([frame.right - BAR - 5, frame.bottom + 4]) : []),
   ];
+  const [boxA, boxB] = [extentBox(across, cuts.across), extentBox(along, cuts.along)];
   const drafts = [
-    ...drawLanes(
-      lanesOf(acrossDimensions(accepted, pin, options), across.scale),
-      across,
-      cuts.across.extent,
-      typeface,
+    ...outOf(
+      [boxB],
+      [
+        ...drawLanes(
+          lanesOf(acrossDimensions(accepted, pin, options), across.scale),
+          across,
+          cuts.across.extent,
+          typeface,
+        ),
+        ...acrossLeaders(accepted, pin, across, typeface),
+      ],
     ),
-    ...acrossLeaders(accepted, pin, across, typeface),
-    ...drawLanes(lanesOf(alongDimensions(accepted, units), along.scale), along, cuts.along.extent, typeface),
-    ...alongDrafts(accepted, along, units, typeface),
+    ...outOf(
+      [boxA],
+      [
+        ...drawLanes(
+          lanesOf(alongDimensions(accepted, units), along.scale),
+          along,
+          cuts.along.extent,
+          typeface,
+        ),
+        ...alongDrafts(accepted, along, units, typeface),
+      ],
+    ),
   ];
   return {
     id: 'sections',

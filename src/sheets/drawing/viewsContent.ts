@@ -20,6 +20,7 @@ import { directions } from './directions.ts';
 import { edgeLeader } from './edgeLeader.ts';
 import { frontDimensions, frontLeaders } from './frontDimensions.ts';
 import { generalNotes } from './generalNotes.ts';
+import { extentBox, outOf } from './otherViews.ts';
 import { planDimensions } from './planDimensions.ts';
 import { planLeaders } from './planLeaders.ts';
 import { slotAngle } from './slotAngle.ts';
@@ -66,18 +67,33 @@ export function viewsContent(accepted: AcceptedDesign, typeface: Typeface, optio
     ...notes(remarks, [frame.left + 4, frame.bottom + foot - LEADING], room, typeface),
     ...(scale === 1 ? scaleBar([frame.right - BAR - 5, frame.bottom + 4]) : []),
   ];
+  const boxes = {
+    plan: extentBox(at.plan, views.plan),
+    front: extentBox(at.front, views.front),
+    end: extentBox(at.end, views.end),
+  };
   const drafts: readonly Draft[] = [
-    cuttingMark(onPaper(at.plan, [pin.at[0], high]), [0, 1], [-1, 0], 'A'),
-    cuttingMark(onPaper(at.plan, [pin.at[0], low]), [0, -1], [-1, 0], 'A'),
-    cuttingMark(slotAt(left), [-lean[0], -lean[1]], up, 'B'),
-    cuttingMark(slotAt(right), lean, up, 'B'),
-    ...directions(accepted, at.plan),
-    ...drawLanes(lanes.plan, at.plan, views.plan.extent, typeface),
-    ...drawLanes(lanes.front, at.front, views.front.extent, typeface),
-    ...slotAngle(accepted, at.plan, right, typeface),
-    ...planLeaders(accepted, at.plan, options.units, typeface),
-    ...frontLeaders(accepted, at.front, options.units, typeface),
-    ...edgeLeader(accepted, at.end, views.end, options.units, typeface),
+    ...outOf(
+      [boxes.front, boxes.end],
+      [
+        cuttingMark(onPaper(at.plan, [pin.at[0], high]), [0, 1], [-1, 0], 'A'),
+        cuttingMark(onPaper(at.plan, [pin.at[0], low]), [0, -1], [-1, 0], 'A'),
+        cuttingMark(slotAt(left), [-lean[0], -lean[1]], up, 'B'),
+        cuttingMark(slotAt(right), lean, up, 'B'),
+        ...directions(accepted, at.plan),
+        ...drawLanes(lanes.plan, at.plan, views.plan.extent, typeface),
+        ...slotAngle(accepted, at.plan, right, typeface),
+        ...planLeaders(accepted, at.plan, options.units, typeface),
+      ],
+    ),
+    ...outOf(
+      [boxes.plan, boxes.end],
+      [
+        ...drawLanes(lanes.front, at.front, views.front.extent, typeface),
+        ...frontLeaders(accepted, at.front, options.units, typeface),
+      ],
+    ),
+    ...outOf([boxes.plan, boxes.front], edgeLeader(accepted, at.end, views.end, options.units, typeface)),
   ];
   return {
     id: 'views',

@@ -27,7 +27,7 @@ export function drillingTemplate(accepted: AcceptedDesign, units: Units, typefac
   const box = planBox(accepted);
   const marks = registration(box);
   const rows = placeRows(accepted);
-  const table = tableHeight(rows.length);
+  const table = tableHeight(rows);
   // the same table stands on the sheet of the sections
   const listed = marks.box.top - marks.box.bottom + table < MOST_TALL;
   const say = (mm: number) => lengthText(mm, units);
@@ -43,7 +43,7 @@ export function drillingTemplate(accepted: AcceptedDesign, units: Units, typefac
       slotMouth(curves, () => curves.profile.thickness),
       true,
     ),
-    ...rows.flatMap(({ name, at }) => cross(name.startsWith('pin') ? 'pins' : 'slot', 'detail', at, CROSS)),
+    ...rows.flatMap(({ of, at }) => cross(of === 'pin' ? 'pins' : 'slot', 'detail', at, CROSS)),
     ...pins.map((pin) => ring('pins', 'detail', pin.at, pinRadii(pin).drill)),
     ...(listed ? placeTable(rows, [-TABLE_WIDTH / 2, marks.box.bottom - 2], units) : []),
   ];
@@ -55,7 +55,11 @@ export function drillingTemplate(accepted: AcceptedDesign, units: Units, typefac
       `Prick each cross; drill ⌀${say(design.pins.drill)} square to the underside. Pin 1 is the first (treble) string’s.`,
       `Slot ${say(slot.width)} wide at ${angleText(Math.abs(design.saddle.angle))} to the line across, with a cutter no wider than the slot${
         slot.tilt === 0 ? '' : `, leaning back ${angleText(design.saddle.tilt)}`
-      }${slot.roundEnds ? '; its centre goes from end cross to end cross' : '; open at both ends'}.`,
+      }${
+        slot.roundEnds
+          ? `. The cut reaches from end to end of the slot drawn; its crosses are the centres of its round ends, for a cutter of ${say(slot.width)}.`
+          : '; open at both ends.'
+      }`,
       ...(slot.tilt === 0
         ? []
         : [

@@ -2,6 +2,7 @@ import { elevationOutline } from '../../../models/curves/elevationOutline.ts';
 import { halfLengthOf } from '../../../models/curves/outlinePieces.ts';
 import { undersideHeight } from '../../../models/curves/underside.ts';
 import type { AcceptedDesign } from '../../design/acceptDesign.ts';
+import type { Design } from '../../design/design.ts';
 import { lengthText, type Units } from '../lengthText.ts';
 import { path, SMALL, stroke, words } from '../paper/inks.ts';
 import { placed } from '../paper/view.ts';
@@ -13,8 +14,8 @@ import { templateTitles } from './templateTitles.ts';
 /** Between the two copies, mm. */
 const APART = 16;
 
-/** Crown and wings from the side, twice: for the blank's front and back. */
-export function frontTemplate({ curves }: AcceptedDesign, units: Units): Art {
+/** Crown and wings from the side, twice: for the bridge's front and back. */
+export function frontTemplate({ curves, design }: AcceptedDesign, units: Units): Art {
   const half = halfLengthOf(curves.outline);
   const { thickness, crownEnd, runStart } = curves.profile;
   const low = undersideHeight(curves.underside, half, 0);
@@ -40,7 +41,8 @@ export function frontTemplate({ curves }: AcceptedDesign, units: Units): Art {
     title: templateTitles.front,
     box: marks.box,
     notes: [
-      `Glue one copy on each long side of the blank, the ends of its lowest line on the blank’s flat underside; highest at ${lengthText(thickness - low, units)} over it.`,
+      howUsed(design),
+      `The lowest line’s ends lie at the glue face’s tips; highest at ${lengthText(thickness - low, units)} over them.`,
       'Dashed lines: where the crown ends and where the wing’s run begins.',
     ],
     inks: [
@@ -49,4 +51,15 @@ export function frontTemplate({ curves }: AcceptedDesign, units: Units): Art {
       ...placed({ scale: 1, x: 0, y: step }, copy('front, seen from the nut')),
     ],
   };
+}
+
+/** The copies are seen square from the side: along an edge that sweeps out there is more wood than paper. */
+function howUsed({ footprint: { frontEdge, backEdge } }: Design): string {
+  const cards = 'cut out as a card and held upright';
+  if (frontEdge === 'straight' && backEdge === 'straight')
+    return 'Glue one copy on the front edge and one on the back edge: both are straight.';
+  if (frontEdge !== 'straight' && backEdge !== 'straight')
+    return `Don’t glue it: both edges are curved, and longer than the copies. Each copy is ${cards} against its edge.`;
+  const [straight, curved] = frontEdge === 'straight' ? ['front', 'back'] : ['back', 'front'];
+  return `Glue only the ${straight} copy, on the straight ${straight} edge. The ${curved} edge is curved, and longer than its copy: that one is ${cards} against it.`;
 }

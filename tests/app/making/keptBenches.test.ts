@@ -88,7 +88,14 @@ test('paper and units come back, and the usual ones where something else stands 
   expect(rememberedPapers()).toEqual(usual);
   rememberPapers({ paper: 'Letter', units: 'in' });
   expect(rememberedPapers()).toEqual({ paper: 'Letter', units: 'in' });
-  for (const wreck of ['{', '{"paper":"toString","units":"ft"}', '7', 'null']) {
+  for (const wreck of [
+    '{',
+    '{"paper":"toString","units":"ft"}',
+    '{"paper":["A4"],"units":["in"]}',
+    '{"paper":["Letter"]}',
+    '7',
+    'null',
+  ]) {
     kept.set('pinbridge-papers', wreck);
     expect(rememberedPapers(), wreck).toEqual(usual);
   }

@@ -4,6 +4,7 @@ import type { Laned } from '../../../src/sheets/dimensions/lanes.ts';
 import { acrossDimensions } from '../../../src/sheets/drawing/acrossDimensions.ts';
 import { alongDimensions } from '../../../src/sheets/drawing/alongDimensions.ts';
 import { frontDimensions } from '../../../src/sheets/drawing/frontDimensions.ts';
+import { generalNotes } from '../../../src/sheets/drawing/generalNotes.ts';
 import { planDimensions } from '../../../src/sheets/drawing/planDimensions.ts';
 import { drawingSheets } from '../../../src/sheets/drawingSheets.ts';
 import { angleText, lengthText } from '../../../src/sheets/lengthText.ts';
@@ -111,6 +112,15 @@ function labelsOf(accepted: AcceptedDesign, holes: 'drilled' | 'reamed'): readon
     inks.flatMap((ink) => (ink.kind === 'text' && ink.layer === 'dimensions' ? [ink.text] : [])),
   );
 }
+
+test('the inch drawing gives the general tolerance in both', () => {
+  const said = (units: 'mm' | 'in') => generalNotes(starter('Plover'), { units, holes: 'drilled' }).join(' ');
+  // ISO 2768-m, from memory: up to 6 mm ±0.1, 6 to 30 ±0.2; an inch is 25.4 mm
+  expect(said('in')).toMatch(
+    /to 6 ±0\.1, to 30 ±0\.2,.* mm; in inches .*to 0\.236 ±0\.004, to 1\.181 ±0\.008,/,
+  );
+  expect(said('mm')).not.toContain('inches');
+});
 
 test('in inches, a hole drilled by a fraction is called by it', () => {
   const [, sections] = drawingSheets(starter('Plover'), dejaVu, {

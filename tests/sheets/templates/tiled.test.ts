@@ -78,7 +78,7 @@ test('neighbours carry the same marks to lay on each other', () => {
 test('on a narrow paper a template comes on several sheets, full size, each with the bar', () => {
   const [accepted] = starters.values();
   if (!accepted) throw new Error('no starter');
-  const narrow: Paper = { name: 'A4', width: 160, height: 210 };
+  const narrow: Paper = { name: 'A4', width: 170, height: 210 };
   const contents = templateContents(drillingTemplate(accepted, 'mm', dejaVu), narrow, dejaVu);
   expect(contents.map(({ id }) => id)).toEqual(['drilling-1', 'drilling-2']);
   for (const { scale, inks } of contents) {
