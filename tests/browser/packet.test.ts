@@ -51,7 +51,7 @@ describe('files for the shop, by the page', () => {
     await dialog(page).locator('#order-sandingAllowance').fill('2');
     await expect
       .poll(() => dialog(page).locator('#order-sandingAllowance-problem').textContent())
-      .toContain('0 to 0.5 mm');
+      .toContain('0, or 0.01 to 0.5 mm');
     expect(await button(page, 'Write the order packet').isDisabled()).toBe(true);
     await page.screenshot({ path: path.join(pictures, 'files-refused.png') });
   });
