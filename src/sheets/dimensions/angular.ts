@@ -2,8 +2,9 @@ import { arc, type Point } from '../../../models/curves/segment.ts';
 import { ARROW, arrowhead, path, stroke, TEXT } from '../paper/inks.ts';
 import type { Typeface } from '../sheet.ts';
 import type { Draft, Spot } from './draft.ts';
-import { leader, type Pointing } from './leader.ts';
-import { OVER } from './linear.ts';
+import { leader } from './leader.ts';
+import { OVER } from './over.ts';
+import { slants } from './slants.ts';
 
 /** An angle on paper: two lines that start from one place. Radians, counter-clockwise. */
 export interface Angular {
@@ -63,15 +64,7 @@ export function angular(d: Angular, typeface: Typeface): Draft {
       ...spots,
       { at: [at(middle)[0], at(high + tail)[1] + OVER], anchor: 'middle', angle: 0, inks: [] },
       // where the arc has no room beside it, farther off on a leader
-      ...leader(d.label, ways(at(middle)), typeface).spots,
+      ...leader(d.label, slants(at(middle)), typeface).spots,
     ],
   };
-}
-
-/** Up and down from a place on the arc, at slants. */
-function ways(tip: Point): readonly Pointing[] {
-  return [250, 110, 235, 125, 290, 70].map((degrees) => {
-    const a = (degrees * Math.PI) / 180;
-    return { tip, way: [Math.cos(a), Math.sin(a)] };
-  });
 }

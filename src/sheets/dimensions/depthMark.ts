@@ -2,7 +2,7 @@ import type { Point } from '../../../models/curves/segment.ts';
 import { ARROW, arrowhead, path, TEXT } from '../paper/inks.ts';
 import type { Typeface } from '../sheet.ts';
 import type { Draft, Spot } from './draft.ts';
-import { OVER } from './linear.ts';
+import { OVER } from './over.ts';
 
 /** How far over the notch the text's shelf may stand, mm. */
 const HEIGHTS = [5, 7, 9, 11, 13, 16] as const;

@@ -2,7 +2,7 @@ import type { Point } from '../../../models/curves/segment.ts';
 import { arrowhead, path, TEXT } from '../paper/inks.ts';
 import type { Typeface } from '../sheet.ts';
 import type { Draft, Spot } from './draft.ts';
-import { OVER } from './linear.ts';
+import { OVER } from './over.ts';
 
 /** Where a leader may point, and which way (unit vector) it comes away from there. On paper, mm. */
 export interface Pointing {

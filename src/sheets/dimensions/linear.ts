@@ -2,12 +2,13 @@ import { distance, type Point } from '../../../models/curves/segment.ts';
 import { ARROW, arrowhead, path, TEXT } from '../paper/inks.ts';
 import type { Ink, Typeface } from '../sheet.ts';
 import type { Draft, Spot } from './draft.ts';
+import { leader } from './leader.ts';
+import { OVER } from './over.ts';
+import { slants } from './slants.ts';
 
 /** Between what is measured and its extension line, and how far that goes past the dimension line, mm. */
 const GAP = 1;
 const PAST = 1.5;
-/** Between a text and the line that it stands on. */
-export const OVER = 0.8;
 
 /** A distance on paper, mm there. */
 export interface Linear {
@@ -71,7 +72,9 @@ export function linear(d: Linear, typeface: Typeface): Draft {
         inks: [],
       }),
     );
-    return [...inside, ...beyond, ...(Math.abs(along[0]) < 1e-9 ? level : [])];
+    // and where that is too narrow as well, it goes farther off on a leader
+    const off = outside ? leader(d.label, slants([x, y]), typeface).spots : [];
+    return [...inside, ...beyond, ...(Math.abs(along[0]) < 1e-9 ? [...level, ...off] : [])];
   }
 }
 
