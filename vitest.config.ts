@@ -17,6 +17,8 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: [...kernel, ...browser],
+          // one worker a core: the default leaves one idle
+          maxWorkers: '100%',
           // laws over random designs are quick alone, and slow on a machine that does other work
           testTimeout: 60_000,
         },

@@ -13,6 +13,9 @@ const UNSEEN = /\p{Default_Ignorable_Code_Point}/gu;
 /** What is left out of the setting of type: a PDF's text carries no kerning, so none is measured. */
 export const FEATURES = { kern: false, liga: false, clig: false } as const;
 
+/** Widths that are remembered before all are forgotten: those of a few designs' papers. */
+const MOST_KNOWN = 4000;
+
 /** A typeface that is really there: what measures it, and what puts it into files. */
 export interface FontTypeface extends Typeface {
   /** The regular font's family, for formats that name a font. */
@@ -42,8 +45,21 @@ export function createTypeface(regular: Uint8Array, bold: Uint8Array): FontTypef
   const fonts = { regular: create(regular), bold: create(bold) };
   const font = (isBold = false) => (isBold ? fonts.bold : fonts.regular);
   const shown = (text: string, isBold?: boolean) => drawable(font(isBold), text);
-  const size = (height: number, isBold?: boolean) =>
-    (height * font(isBold).unitsPerEm) / capital(font(isBold));
+  const capitals = { regular: capital(fonts.regular), bold: capital(fonts.bold) };
+  const capitalOf = (isBold = false) => (isBold ? capitals.bold : capitals.regular);
+  const size = (height: number, isBold?: boolean) => (height * font(isBold).unitsPerEm) / capitalOf(isBold);
+  // laying out a sheet asks for the same few words again and again
+  const known = new Map<string, number>();
+  const units = (text: string, isBold = false): number => {
+    const key = `${isBold ? 'b' : 'r'}${text}`;
+    const found = known.get(key);
+    if (found !== undefined) return found;
+    const { glyphs } = font(isBold).layout(shown(text, isBold), FEATURES);
+    const sum = glyphs.reduce((all, glyph) => all + glyph.advanceWidth, 0);
+    if (known.size >= MOST_KNOWN) known.clear();
+    known.set(key, sum);
+    return sum;
+  };
   return {
     family: fonts.regular.familyName,
     regular: { postscriptName: fonts.regular.postscriptName, bytes: regular },
@@ -52,11 +68,7 @@ export function createTypeface(regular: Uint8Array, bold: Uint8Array): FontTypef
     lacking: (text) =>
       letters(font(), text).flatMap(({ letter, seen }) => (seen === undefined ? [letter] : [])),
     size,
-    width(text, height, isBold) {
-      const { glyphs } = font(isBold).layout(shown(text, isBold), FEATURES);
-      const units = glyphs.reduce((sum, glyph) => sum + glyph.advanceWidth, 0);
-      return (units * height) / capital(font(isBold));
-    },
+    width: (text, height, isBold) => (units(text, isBold) * height) / capitalOf(isBold),
   };
 }
 

@@ -19,8 +19,12 @@ const random = acceptedDesigns(12, 5).accepted;
 
 describe('every paper can be read: no text over another or over a thick line, nothing outside the frame', () => {
   const designs = [...starters, ...random.map((design, i) => [`random design ${i}`, design] as const)];
-  test.each(designs)('%s', { timeout: 120_000 }, (_, accepted) => {
-    const found = combinations.flatMap((options) =>
+  test.each(designs)('%s', { timeout: 120_000 }, (name, accepted) => {
+    // a random design on A4 in mm and on Letter in inches: the other two add little but time
+    const tried = name.startsWith('random')
+      ? combinations.filter(({ paper, units }) => (paper.name === 'A4') === (units === 'mm'))
+      : combinations;
+    const found = tried.flatMap((options) =>
       allSheets(accepted, dejaVu, options).flatMap((sheet) =>
         illegible(sheet, dejaVu).map((what) => `${options.units}, ${what}`),
       ),
