@@ -141,12 +141,6 @@ function slopeAt(attempt: (value: number) => Trial | undefined, at: Trial, min: 
   return 0;
 }
 
-const FIELD_OF: Readonly<Record<AimOf, string>> = {
-  mass: 'aim.mass',
-  stiffness: 'aim.stiffness',
-  tip: 'aim.tip',
-};
-
 const ANOTHER = 'Let another dimension follow, or aim at something else.';
 
 function outOfReach(of: AimOf, path: FollowedPath, asked: number, best: Trial): DesignError {
@@ -157,5 +151,5 @@ function outOfReach(of: AimOf, path: FollowedPath, asked: number, best: Trial): 
   const [group, key] = path.split('.') as ['top', 'tip'];
   const { label } = FIELDS[group][key];
   const allowed = `${best.over > 0 ? 'at least' : 'at most'} ${nearest} ${unit}, with “${label}” at ${best.value.toFixed(2)} mm`;
-  return new DesignError([misfit(FIELD_OF[of], asked, allowed, ANOTHER)]);
+  return new DesignError([misfit(`aim.${of}`, asked, allowed, ANOTHER)]);
 }
